@@ -1,0 +1,162 @@
+import { DivIcon, LatLng, Marker } from 'leaflet';
+import type { FitBoundsOptions, Map as LeafletMap } from 'leaflet';
+import type { GeoPoint } from '../../core/place/geo-point.ts';
+import { cosDeg } from '../../core/units/angle.ts';
+import type { PixelBox } from './free-boxes.ts';
+import { MERCATOR_LIMIT_DEG, nearestCopyDeg } from './map-place.ts';
+import type { MapSpot } from './map-spot.ts';
+import type { EvRange } from './ring-tone.ts';
+import type { FigureSize, SpotFigure } from './spot-figure.ts';
+import { makeSpotFigure, paintFraming, paintName, paintRing } from './spot-figure.ts';
+import { wedge } from './wedge.ts';
+
+export type SpotLook = {
+  readonly spot: MapSpot;
+  readonly selected: boolean;
+  readonly ringRangeEv: EvRange;
+};
+
+const SIZES = {
+  wide: { plain: { ringPx: 34, edgePx: 92 }, selected: { ringPx: 60, edgePx: 185 } },
+  narrow: { plain: { ringPx: 29, edgePx: 74 }, selected: { ringPx: 46, edgePx: 128 } },
+} as const;
+
+const NARROW_BELOW_PX = 600;
+
+/** Room for the handle, a name and what stands along the lower edge. */
+const CLEAR_OF_EDGES = { paddingTopLeft: [30, 40], paddingBottomRight: [30, 120] } satisfies FitBoundsOptions;
+
+const METRES_PER_PIXEL_AT_ZOOM_0 = 40_075_017 / 256;
+
+const nameTopPx = {
+  below: ({ ringPx }: FigureSize): number => ringPx + 5,
+  above: ({ ringPx }: FigureSize, height: number): number => -ringPx - 5 - height,
+} as const;
+
+/** One spot on one map: what is drawn, and what a hand on it has changed but not yet let go. */
+export class SpotView {
+  readonly map: LeafletMap;
+  readonly figure: SpotFigure = makeSpotFigure();
+  look: SpotLook;
+  point: GeoPoint;
+  bearingDeg: number;
+  /** While something is held by pointer or key, new props wait. */
+  held = false;
+  private readonly marker: Marker;
+  private paintedRing: readonly number[] | null | undefined;
+  private paintedRange: EvRange | undefined;
+
+  constructor(map: LeafletMap, look: SpotLook) {
+    this.map = map;
+    this.look = look;
+    this.point = look.spot.point;
+    this.bearingDeg = look.spot.bearingDeg;
+    this.marker = new Marker([0, 0], {
+      interactive: false,
+      keyboard: false,
+      icon: new DivIcon({ html: this.figure.root, className: 'spot-icon', iconSize: [0, 0] }),
+    });
+    this.show(look);
+    this.marker.addTo(map);
+  }
+
+  remove(): void {
+    this.marker.remove();
+  }
+
+  show(look: SpotLook): void {
+    const { spot, selected, ringRangeEv } = look;
+    this.look = look;
+    if (this.paintedRing !== spot.ringEv || this.paintedRange !== ringRangeEv)
+      paintRing(this.figure, spot.ringEv, ringRangeEv);
+    this.paintedRing = spot.ringEv;
+    this.paintedRange = ringRangeEv;
+    paintName(this.figure, spot.name, selected);
+    this.marker.setZIndexOffset(selected ? 100_000 : 0);
+    if (!this.held) this.takeFromLook();
+  }
+
+  /** Back to what the app says, after a drag that was given up. */
+  takeFromLook(): void {
+    this.point = this.look.spot.point;
+    this.bearingDeg = this.look.spot.bearingDeg;
+    this.settle();
+  }
+
+  moveTo(point: GeoPoint): void {
+    this.point = point;
+    this.marker.setLatLng(this.onMap());
+  }
+
+  turnTo(bearingDeg: number): void {
+    this.bearingDeg = bearingDeg;
+    this.paint();
+  }
+
+  /** After the view has moved: stand at the copy nearest to it, and draw to its scale. */
+  settle(): void {
+    this.moveTo(this.point);
+    this.paint();
+  }
+
+  onMap(): LatLng {
+    const { latitudeDeg, longitudeDeg } = this.point;
+    return new LatLng(
+      Math.min(MERCATOR_LIMIT_DEG, Math.max(-MERCATOR_LIMIT_DEG, latitudeDeg)),
+      nearestCopyDeg(longitudeDeg, this.map.getCenter().lng),
+    );
+  }
+
+  /** On the map's own pixels: where the name may stand, below the ring or above it. */
+  nameBoxes(): readonly PixelBox[] {
+    const { x, y } = this.map.latLngToLayerPoint(this.onMap());
+    const { offsetWidth: width, offsetHeight: height } = this.figure.name;
+    return [nameTopPx.below(this.size()), nameTopPx.above(this.size(), height)].map((offset) => ({
+      left: x - width / 2,
+      right: x + width / 2,
+      top: y + offset,
+      bottom: y + offset + height,
+    }));
+  }
+
+  /** The square inside the ring: a name may touch its corners. */
+  ringBox(): PixelBox {
+    const { x, y } = this.map.latLngToLayerPoint(this.onMap());
+    const half = this.size().ringPx * 0.8;
+    return { left: x - half, right: x + half, top: y - half, bottom: y + half };
+  }
+
+  /** 0 below the ring, 1 above it, −1 nowhere; the selected name always stands. */
+  placeName(choice: number): void {
+    const { name } = this.figure;
+    name.classList.toggle('covered', choice < 0 && !this.look.selected);
+    const top =
+      choice === 1 ? nameTopPx.above(this.size(), name.offsetHeight) : nameTopPx.below(this.size());
+    name.style.top = `${top}px`;
+  }
+
+  /** Moves the map no farther than needed to show the spot and the handle on its wedge. */
+  reveal(): void {
+    const spot = this.map.latLngToContainerPoint(this.onMap());
+    const { x, y } = wedge({ ...this.framing(), edgePx: this.size().edgePx }).handle;
+    const animate = this.map.options.zoomAnimation === true;
+    for (const at of [spot.add([x, y]), spot])
+      this.map.panInside(this.map.containerPointToLatLng(at), { ...CLEAR_OF_EDGES, animate });
+  }
+
+  private framing(): Pick<MapSpot, 'bearingDeg' | 'horizontalFovDeg'> {
+    return { bearingDeg: this.bearingDeg, horizontalFovDeg: this.look.spot.horizontalFovDeg };
+  }
+
+  private size(): FigureSize {
+    const sizes = this.map.getSize().x < NARROW_BELOW_PX ? SIZES.narrow : SIZES.wide;
+    return this.look.selected ? sizes.selected : sizes.plain;
+  }
+
+  private paint(): void {
+    const { cameraDistanceM = 0 } = this.look.spot;
+    const metresPerPixel =
+      (METRES_PER_PIXEL_AT_ZOOM_0 * cosDeg(this.onMap().lat)) / 2 ** this.map.getZoom();
+    paintFraming(this.figure, this.framing(), this.size(), cameraDistanceM / metresPerPixel);
+  }
+}

@@ -1,0 +1,61 @@
+import { loadOutline, type Outline, type OutlineDetail } from '../../atlas/outline.ts';
+import { loadPlaceNames, type NearPlace, type PlaceNames } from '../../atlas/place-names.ts';
+import { zoneFinder, type ZoneAt } from '../../atlas/zone-at.ts';
+import type { GeoPoint } from '../../core/place/geo-point.ts';
+import { useServices, type Services } from './services.ts';
+
+/** What is known of a place without asking any network but the app's own files. */
+export type Surroundings = { readonly zone: ZoneAt; readonly near: NearPlace | null };
+
+export type Atlas = {
+  readonly outline: (detail: OutlineDetail) => Promise<Outline>;
+  /** Fetched when first asked for. */
+  readonly places: () => Promise<PlaceNames>;
+  readonly surroundings: (point: GeoPoint) => Promise<Surroundings>;
+};
+
+const atlases = new WeakMap<Services, Atlas>();
+
+/** One atlas for the page, whichever screen asks first. */
+export function useAtlas(): Atlas {
+  const services = useServices();
+  const atlas = atlases.get(services) ?? atlasOf(services);
+  atlases.set(services, atlas);
+  return atlas;
+}
+
+function atlasOf({ ownFile }: Services): Atlas {
+  const readFile = kept(async (path: string) => {
+    const response = await ownFile(path);
+    if (!response.ok) throw new Error(`${path} of the app is missing (answer ${response.status})`);
+    return response.text();
+  });
+  const places = kept((_: 'all') => loadPlaceNames(readFile));
+  const zoneAt = zoneFinder(readFile);
+  return {
+    outline: (detail) => loadOutline(readFile, detail),
+    places: () => places('all'),
+    surroundings: async (point) => {
+      const [names, zone] = await Promise.all([places('all'), zoneAt(point)]);
+      return { zone, near: names.nearest(point) };
+    },
+  };
+}
+
+/** Asked once for each name; what failed is asked again. */
+function kept<Name extends string, Value>(
+  load: (name: Name) => Promise<Value>,
+): (name: Name) => Promise<Value> {
+  const loaded = new Map<Name, Promise<Value>>();
+  return (name) => {
+    const value =
+      loaded.get(name) ??
+      load(name).catch((problem: unknown) => {
+        loaded.delete(name);
+        throw problem;
+      });
+    loaded.set(name, value);
+    return value;
+  };
+}
+

@@ -1,0 +1,23 @@
+import { createContext, useContext } from 'react';
+
+import type { ShootRepository } from '../../storage/shoot-repository.ts';
+import type { ComputeClient } from '../../worker/client.ts';
+
+/** What the page is given at its start; nothing else reaches clock, storage or network. */
+export type Services = {
+  readonly repository: ShootRepository;
+  readonly compute: ComputeClient;
+  readonly nowMs: () => number;
+  readonly newId: () => string;
+  readonly authorId: string;
+  /** Fetches a file of the app's own origin. */
+  readonly ownFile: (path: string) => Promise<Response>;
+};
+
+export const ServicesContext = createContext<Services | null>(null);
+
+export function useServices(): Services {
+  const services = useContext(ServicesContext);
+  if (services === null) throw new Error('the app was mounted without its services');
+  return services;
+}

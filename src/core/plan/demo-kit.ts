@@ -1,0 +1,66 @@
+import {
+  GENERIC_CAMERAS,
+  GENERIC_FILTERS,
+  GENERIC_KIT_GELS,
+  GENERIC_HEADS,
+  GENERIC_LENSES,
+  GENERIC_KIT_MODIFIERS,
+} from './generic-kit.data.ts';
+import { KIT_FORMAT, KIT_VERSION, type Kit } from './kit.ts';
+import { inWrittenOrder } from './order-key.ts';
+
+/** The kit of the demo shoot: two battery heads, one camera. Invented. */
+export function demoKit(): Kit {
+  return {
+    format: KIT_FORMAT,
+    version: KIT_VERSION,
+    id: 'kit',
+    cameras: inWrittenOrder({ camera: named(GENERIC_CAMERAS, 'Full frame, sync 1/250') }),
+    lenses: inWrittenOrder({
+      'lens-24-70': named(GENERIC_LENSES, '24–70 mm f/2.8'),
+      'lens-85': named(GENERIC_LENSES, '85 mm f/1.8'),
+    }),
+    heads: inWrittenOrder({
+      'head-600': {
+        ...named(GENERIC_HEADS, 'Battery head, 600 Ws'),
+        readings: {
+          reflector: {
+            fNumber: 32,
+            iso: 100,
+            distanceM: 2,
+            ambientFNumber: null,
+            powerStops: 0,
+            diffuser: false,
+            baffle: false,
+            grid: false,
+          },
+        },
+      },
+      'head-400': named(GENERIC_HEADS, 'Battery head, 400 Ws'),
+    }),
+    modifiers: inWrittenOrder({
+      reflector: named(GENERIC_KIT_MODIFIERS, 'Hard reflector, 18 cm'),
+      octabox: named(GENERIC_KIT_MODIFIERS, 'Octabox, 95 cm'),
+      umbrella: named(GENERIC_KIT_MODIFIERS, 'White umbrella, reflected, 110 cm'),
+      'long-throw': named(GENERIC_KIT_MODIFIERS, 'Long-throw reflector, 35 cm'),
+    }),
+    filters: inWrittenOrder({
+      'nd-2': named(GENERIC_FILTERS, 'ND 2 stops'),
+      'nd-3': named(GENERIC_FILTERS, 'ND 3 stops'),
+      polariser: named(GENERIC_FILTERS, 'Polariser'),
+    }),
+    gels: inWrittenOrder({
+      'cto-full': named(GENERIC_KIT_GELS, 'Full CTO, family A'),
+      'cto-half': named(GENERIC_KIT_GELS, '1/2 CTO, family A'),
+    }),
+  };
+}
+
+function named<Entry extends { readonly name: string }>(
+  entries: readonly Entry[],
+  name: string,
+): Entry {
+  const entry = entries.find((one) => one.name === name);
+  if (entry === undefined) throw new Error(`no generic kit entry is called ${name}`);
+  return entry;
+}

@@ -1,0 +1,102 @@
+import type { SkyCondition } from '../daylight/sky-condition.ts';
+import type { GeoPoint } from '../place/geo-point.ts';
+import { projection, type Framing, type PicturePoint } from '../sky/framing.ts';
+import { placePatch, type Patch } from '../sky/patch.ts';
+import { skylineAltitude, type Skyline } from '../skyline/skyline.ts';
+import { spotLight, type SpotInstant, type SpotLight } from '../spot/spot-light.ts';
+import { sunPosition } from '../sun-moon/sun-position.ts';
+import { atanDeg, sinDeg } from '../units/angle.ts';
+import { inOrder } from './order-key.ts';
+import { framingOf, projectedFraming } from './picture-geometry.ts';
+import type { Setup, Shoot, ShootFraming, Spot } from './shoot.ts';
+
+/** What the light of a setup depends on, plain data. */
+export type SetupScene = {
+  readonly place: GeoPoint;
+  readonly zone: string;
+  readonly framing: Framing;
+  /** Null: the default beside the head, on the side away from the sun. */
+  readonly patch: Patch | null;
+  readonly head: PicturePoint;
+  readonly skyline: Skyline;
+  readonly groundReflectance: number;
+  readonly condition: SkyCondition;
+};
+
+export type SetupLight = SpotLight & {
+  /** The patch that was read; null: none in this frame is half sky, the whole sky stands in. */
+  readonly patch: Patch | null;
+};
+
+/** The scene of a spot with a framing; the patch may be the default. */
+export function sceneOf(
+  spot: Spot,
+  framing: ShootFraming,
+  taken: {
+    readonly patch: Setup['patch'];
+    readonly faceHeightM: number;
+    readonly condition: SkyCondition;
+  },
+): SetupScene {
+  const projected = projectedFraming(framing);
+  return {
+    place: {
+      latitudeDeg: spot.latitudeDeg,
+      longitudeDeg: spot.longitudeDeg,
+      elevationM: spot.elevationM,
+    },
+    zone: spot.zone,
+    framing: projected,
+    patch: taken.patch,
+    head: headInPicture(framing, projected, taken.faceHeightM),
+    skyline: skylineOf(spot),
+    groundReflectance: spot.groundReflectance,
+    condition: taken.condition,
+  };
+}
+
+export const setupScene = (shoot: Shoot, setup: Setup, spot: Spot): SetupScene =>
+  sceneOf(spot, framingOf(setup, spot), { ...setup, condition: shoot.condition });
+
+export const skylineOf = (spot: Spot): Skyline =>
+  Object.values(spot.skyline).map(({ azimuthDeg, altitudeDeg }) => ({ azimuthDeg, altitudeDeg }));
+
+/** Where the middle face stands in the picture; the centre when it is not before the camera. */
+function headInPicture(
+  framing: ShootFraming,
+  projected: Framing,
+  faceHeightM: number,
+): PicturePoint {
+  const altitudeDeg = atanDeg((faceHeightM - framing.cameraHeightM) / framing.cameraDistanceM);
+  const point = projection(projected).toPicture({ azimuthDeg: framing.bearingDeg, altitudeDeg });
+  return point ?? { xFraction: 0, yFraction: 0 };
+}
+
+/** The light of a setup as a function of time. The default patch has one place for each side of the sun. */
+export function setupLight(scene: SetupScene): (instant: SpotInstant) => SetupLight {
+  const reading = (patch: Patch | null): ((instant: SpotInstant) => SetupLight) => {
+    const light = spotLight({ ...scene, patch });
+    return (instant) => ({ ...light(instant), patch });
+  };
+  if (scene.patch !== null) return reading(scene.patch);
+
+  const altitude = skylineAltitude(scene.skyline);
+  const readers = new Map<boolean, (instant: SpotInstant) => SetupLight>();
+  return (instant) => {
+    const sun = sunPosition(instant.instantMs, scene.place);
+    const sunIsLeft = sinDeg(sun.azimuthDeg - scene.framing.bearingDeg) < 0;
+    let read = readers.get(sunIsLeft);
+    if (read === undefined) {
+      read = reading(placePatch({ ...scene, skylineAltitude: altitude, sun }));
+      readers.set(sunIsLeft, read);
+    }
+    return read(instant);
+  };
+}
+
+/** The setups of a spot in their order. */
+export const setupsAt = (
+  shoot: Shoot,
+  spotId: string,
+): readonly (readonly [id: string, setup: Setup])[] =>
+  inOrder(shoot.setups).filter(([, setup]) => setup.spotId === spotId);

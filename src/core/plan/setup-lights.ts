@@ -1,0 +1,160 @@
+import { slowestShutterS } from '../exposure/motion-blur.ts';
+import type { RecipeLight } from '../strobe/recipe.ts';
+import { fail, ok, type Result } from '../units/result.ts';
+import type { Camera, Filter, Gel, Head, Kit, Lens, Modifier } from './kit.ts';
+import { headWithModifier, type ModifiedHead } from './modified-head.ts';
+import { nearestDistanceM } from './nearest-distance.ts';
+import { inOrder } from './order-key.ts';
+import { framingOf } from './picture-geometry.ts';
+import { faceSpread, type FaceSpread, type LightStand } from './row-of-faces.ts';
+import type { SetupQuestion } from './setup-question.ts';
+import type { Light, Setup, Spot } from './shoot.ts';
+
+/** Something a setup names is not in the kit. */
+export type KitGap = {
+  readonly kind: 'not-in-kit';
+  readonly what: 'camera' | 'lens' | 'head' | 'modifier' | 'filter' | 'gel';
+  readonly id: string;
+};
+
+/** One light of a setup with the kit it is made of. */
+export type SetupSource = {
+  readonly lightId: string;
+  readonly light: Light;
+  readonly head: Head;
+  readonly modifier: Modifier;
+  readonly gel: Gel | null;
+  readonly output: ModifiedHead;
+  readonly stand: LightStand;
+  readonly faces: FaceSpread;
+};
+
+export function setupSources(
+  setup: Setup,
+  spot: Spot,
+  kit: Kit,
+): Result<readonly SetupSource[], KitGap> {
+  const sources: SetupSource[] = [];
+  for (const [lightId, light] of inOrder(setup.lights)) {
+    const head = kit.heads[light.headId];
+    if (head === undefined) return missing('head', light.headId);
+    const modifier = kit.modifiers[light.modifierId];
+    if (modifier === undefined) return missing('modifier', light.modifierId);
+    const gel = light.gelId === null ? null : kit.gels[light.gelId];
+    if (gel === undefined) return missing('gel', light.gelId ?? '');
+    const output = headWithModifier({ head, modifier, modifierId: light.modifierId, gel, light });
+    const stand = { ...light, sourceRadiusM: output.sourceDiameterM / 2 };
+    sources.push({
+      lightId,
+      light,
+      head,
+      modifier,
+      gel,
+      output,
+      stand,
+      faces: faceSpread(stand, setup),
+    });
+  }
+  return ok(sources);
+}
+
+export function setupQuestion(
+  setup: Setup,
+  spot: Spot,
+  kit: Kit,
+): Result<SetupQuestion, KitGap> {
+  const camera = kit.cameras[setup.cameraId];
+  if (camera === undefined) return missing('camera', setup.cameraId);
+  const lens = kit.lenses[setup.lensId];
+  if (lens === undefined) return missing('lens', setup.lensId);
+  const sources = setupSources(setup, spot, kit);
+  if (!sources.ok) return sources;
+  const pinnedStops = pinnedFilterStops(setup, kit);
+  if (!pinnedStops.ok) return pinnedStops;
+  const framing = framingOf(setup, spot);
+  return ok({
+    shaded: setup.shaded,
+    hold: { stops: setup.holdStops, under: setup.holdUnder },
+    unlitUnderStops: setup.unlitUnderStops,
+    lights: sources.value.map((source) => recipeLight(source, setup, spot)),
+    camera: recipeCamera(setup, camera, lens, sources.value, framing.focalLengthMm),
+    lens: { minFNumber: lens.minFNumber, maxFNumber: lens.maxFNumber },
+    ndStops: ownedNd(kit).map(([, filter]) => filter.stops),
+    wish: { fNumber: setup.wishFNumber },
+    pins: {
+      ...(setup.pinnedShutterS === null ? {} : { shutterS: setup.pinnedShutterS }),
+      ...(setup.pinnedFNumber === null ? {} : { fNumber: setup.pinnedFNumber }),
+      ...(setup.pinnedIso === null ? {} : { iso: setup.pinnedIso }),
+      ...(pinnedStops.value === null ? {} : { ndStops: pinnedStops.value }),
+      powerStops: sources.value.map(({ light }) => light.pinnedPowerStops),
+    },
+  });
+}
+
+/** The ND filters of a kit in their order; a recipe names its filters by their place here. */
+export const ownedNd = (kit: Kit): readonly (readonly [id: string, filter: Filter])[] =>
+  inOrder(kit.filters).filter(([, filter]) => filter.kind === 'nd');
+
+const recipeLight = (source: SetupSource, setup: Setup, spot: Spot): RecipeLight => {
+  const { light, head, output } = source;
+  return {
+    role: light.role,
+    stops: light.stops,
+    guideNumberM: output.guideNumberM,
+    lossStops: output.lossStops,
+    distanceM: light.distanceM,
+    sourceDiameterM: output.sourceDiameterM,
+    heads: light.headCount,
+    minPowerStops: head.minPowerStops,
+    stepStops: head.stepStops,
+    ...(head.flashDurationS === null ? {} : { flashDurationS: head.flashDurationS }),
+    minDistanceM: nearestDistanceM(source.stand, setup, framingOf(setup, spot)),
+  };
+};
+
+function recipeCamera(
+  setup: Setup,
+  camera: Camera,
+  lens: Lens,
+  sources: readonly SetupSource[],
+  focalLengthMm: number,
+): SetupQuestion['camera'] {
+  const syncShutterS = lens.leafShutterS ?? camera.syncShutterS;
+  const movementS = slowestShutterS({
+    motion: setup.motion,
+    support: setup.tripod ? 'tripod' : 'hand',
+    focalLengthMm,
+    sensorDiagonalMm: Math.hypot(camera.sensorWidthMm, camera.sensorHeightMm),
+  });
+  const losses = sources.map(({ head }) => head.hssLossStops);
+  const allHaveHss = losses.length > 0 && losses.every((loss) => loss !== null);
+  return {
+    syncShutterS,
+    slowestShutterS: Math.max(syncShutterS, Math.min(movementS, camera.slowestShutterS)),
+    baseIso: camera.baseIso,
+    maxIso: camera.maxIso,
+    step: camera.step,
+    ...(allHaveHss && lens.leafShutterS === null
+      ? {
+          fastestShutterS: camera.fastestShutterS,
+          hssLossStops: Math.max(...losses.map((loss) => loss ?? 0)),
+        }
+      : {}),
+  };
+}
+
+function pinnedFilterStops(setup: Setup, kit: Kit): Result<number | null, KitGap> {
+  if (setup.pinnedFilterIds === null) return ok(null);
+  let stops = 0;
+  for (const id of Object.keys(setup.pinnedFilterIds)) {
+    const filter = kit.filters[id];
+    if (filter === undefined) return missing('filter', id);
+    stops += filter.stops;
+  }
+  return ok(stops);
+}
+
+const missing = (
+  what: KitGap['what'],
+  id: string,
+): { readonly ok: false; readonly problem: KitGap } => fail({ kind: 'not-in-kit', what, id });

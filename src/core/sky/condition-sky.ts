@@ -1,0 +1,20 @@
+import { daylightAt, type DaylightInput } from '../daylight/daylight-at.ts';
+import type { Direction } from '../units/direction.ts';
+import { luminanceTowards, skyField } from './sky-field.ts';
+import { skyModel } from './sky-model.ts';
+
+/** Luminance of the sky in cd/m² towards a direction; NaN below 0°. */
+export type Sky = (direction: Direction) => number;
+
+/**
+ * The sky under a condition. Standard skies have no aureole: within 5° of the sun the real sky
+ * is brighter. The twilight shape is an approximation, spread at least one stop. Moonlight, when
+ * a moon is given, is spread evenly. [iso15469] [schaefer1998]
+ */
+export const conditionSky = (input: DaylightInput): Sky => {
+  const field = skyField(skyModel(input.condition), {
+    sun: input.sun,
+    daylight: daylightAt(input),
+  });
+  return (direction) => luminanceTowards(field, direction);
+};

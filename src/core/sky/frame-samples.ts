@@ -1,0 +1,140 @@
+import type { Skyline } from '../skyline/skyline.ts';
+import { wrapDeg180 } from '../units/angle.ts';
+import type { Direction } from '../units/direction.ts';
+import { type DirectionList, directionList } from './direction-list.ts';
+import { type Framing, isInsidePicture } from './framing.ts';
+import type { Patch } from './patch.ts';
+import {
+  borderPoints,
+  gridPoints,
+  patchRectangle,
+  type PictureGrid,
+  type PictureRectangle,
+  WHOLE_PICTURE,
+} from './picture-rectangle.ts';
+import { type FrameScene, frameScene, type SkyCell, skyCells } from './sky-cells.ts';
+
+/**
+ * Directions at which a sky is looked at to read it in a frame. In the list: first the sky
+ * cells of the frame, then points on the edge of its sky, then the sky cells of the patch.
+ */
+export type FrameSamples = {
+  readonly scene: FrameScene;
+  readonly directions: DirectionList;
+  /** Of each cell's sky, as a fraction of the picture; 0 for the points on the edge. */
+  readonly areaFraction: Float64Array;
+  readonly frameCells: number;
+  readonly edgePoints: number;
+  readonly patchCells: number;
+};
+
+export type FrameInput = {
+  readonly framing: Framing;
+  readonly skyline: Skyline;
+  readonly patch?: Patch | null | undefined;
+};
+
+const SKY_CELLS = 760;
+/** Where sky and ground are so entangled that the wanted sky cells would take more. */
+const MOST_CELLS = 4 * SKY_CELLS;
+const PATCH_GRID = { columns: 8, rows: 8 } as const;
+const COARSE = { columns: 24, rows: 16 } as const;
+const BORDER = { columns: 18, rows: 12 } as const;
+const SKYLINE_POINTS = 60;
+/** So far above the skyline the sky at its edge is looked at. */
+const JUST_ABOVE_DEG = 1e-6;
+
+/** Null when the frame shows no sky. */
+export const frameSamples = ({ framing, skyline, patch }: FrameInput): FrameSamples | null => {
+  const scene = frameScene(framing, skyline);
+  const box = skyBox(scene);
+  if (box === null) return null;
+  const frameCells = skyCells(scene, box.rectangle, gridOver(box, framing));
+  if (frameCells.length === 0) return null;
+  const edge = [...skyOnBorder(scene), ...skylinePoints(scene, framing, skyline)];
+  const rectangle = patch === undefined || patch === null ? null : patchRectangle(patch);
+  const patchCells = rectangle === null ? [] : skyCells(scene, rectangle, PATCH_GRID);
+  const cells = [...frameCells, ...edge.map(withoutArea), ...patchCells];
+  const areaFraction = new Float64Array(cells.length);
+  cells.forEach((cell, at) => {
+    areaFraction[at] = cell.areaFraction;
+  });
+  return {
+    scene,
+    directions: directionList(cells.map((cell) => cell.direction)),
+    areaFraction,
+    frameCells: frameCells.length,
+    edgePoints: edge.length,
+    patchCells: patchCells.length,
+  };
+};
+
+const withoutArea = (direction: Direction): SkyCell => ({ direction, areaFraction: 0 });
+
+type SkyBox = { readonly rectangle: PictureRectangle; readonly skyShare: number };
+
+/** The part of the picture that holds all its sky, a coarse cell larger than seen. */
+const skyBox = (scene: FrameScene): SkyBox | null => {
+  const { columns, rows } = COARSE;
+  const inSky = gridPoints(WHOLE_PICTURE, COARSE, 0).filter(scene.isSkyAt);
+  if (inSky.length === 0) return null;
+  const xFractions = inSky.map((point) => point.xFraction);
+  const yFractions = inSky.map((point) => point.yFraction);
+  const rectangle = {
+    left: Math.max(-0.5, Math.min(...xFractions) - 1 / columns),
+    right: Math.min(0.5, Math.max(...xFractions) + 1 / columns),
+    bottom: Math.max(-0.5, Math.min(...yFractions) - 1 / rows),
+    top: Math.min(0.5, Math.max(...yFractions) + 1 / rows),
+  };
+  const pointsInside =
+    ((rectangle.right - rectangle.left) * columns + 1) *
+    ((rectangle.top - rectangle.bottom) * rows + 1);
+  return { rectangle, skyShare: inSky.length / pointsInside };
+};
+
+/** Square cells on the sensor, so many that the wanted number of them is sky. */
+const gridOver = (
+  { rectangle, skyShare }: SkyBox,
+  framing: Framing,
+): PictureGrid => {
+  const cells = Math.min(MOST_CELLS, SKY_CELLS / skyShare);
+  const aspect =
+    ((rectangle.right - rectangle.left) * framing.sensorWidthMm) /
+    ((rectangle.top - rectangle.bottom) * framing.sensorHeightMm);
+  const columns = Math.max(1, Math.round(Math.sqrt(cells * aspect)));
+  return { columns, rows: Math.ceil(cells / columns) };
+};
+
+const skyOnBorder = (scene: FrameScene): readonly Direction[] =>
+  borderPoints(WHOLE_PICTURE, BORDER)
+    .map(scene.toDirection)
+    .filter(scene.isSky);
+
+/** The skyline inside the picture: its corners and points evenly between them. */
+const skylinePoints = (
+  scene: FrameScene,
+  framing: Framing,
+  skyline: Skyline,
+): readonly Direction[] => {
+  const reachDeg = azimuthReachDeg(scene, framing);
+  const evenly = Array.from(
+    { length: SKYLINE_POINTS + 1 },
+    (_, at) => framing.bearingDeg + reachDeg * ((2 * at) / SKYLINE_POINTS - 1),
+  );
+  return [...evenly, ...skyline.map((point) => point.azimuthDeg)].flatMap((azimuthDeg) => {
+    const altitudeDeg = Math.max(0, scene.skylineAltitude(azimuthDeg)) + JUST_ABOVE_DEG;
+    const point = scene.toPicture({ azimuthDeg, altitudeDeg });
+    return point !== null && isInsidePicture(point) ? [{ azimuthDeg, altitudeDeg }] : [];
+  });
+};
+
+/** How far to each side of its bearing the picture shows anything above the level. */
+const azimuthReachDeg = (scene: FrameScene, framing: Framing): number => {
+  const zenith = scene.toPicture({ azimuthDeg: framing.bearingDeg, altitudeDeg: 90 });
+  if (zenith !== null && isInsidePicture(zenith)) return 180;
+  const offsets = borderPoints(WHOLE_PICTURE, BORDER)
+    .map(scene.toDirection)
+    .filter((direction) => direction.altitudeDeg > 0)
+    .map((direction) => Math.abs(wrapDeg180(direction.azimuthDeg - framing.bearingDeg)));
+  return Math.max(0, ...offsets);
+};

@@ -1,0 +1,147 @@
+import type { Daylight } from '../daylight/daylight-at.ts';
+import type { SunPosition } from '../sun-moon/sun-position.ts';
+import { radFromDeg } from '../units/angle.ts';
+import type { Direction } from '../units/direction.ts';
+import type { DirectionList } from './direction-list.ts';
+import { type UnitVector, unitVector } from './framing.ts';
+import { gradation } from './general-sky.ts';
+import type { SkyModel, SkyPoints } from './sky-model.ts';
+import { atAngle } from './tabulated-by-angle.ts';
+import {
+  glowTowards,
+  scatteredShare,
+  twilightLuminance,
+  type TwilightSun,
+  twilightSun,
+} from './twilight-sky.ts';
+
+/** A condition's sky at one place of the sun. */
+export type SkyField = SkyShape & {
+  /** Luminance in cd/m² per unit of the shape. */
+  readonly scale: number;
+  /** Moonlight, the same in every direction. */
+  readonly evenCdM2: number;
+};
+
+type SkyShape = {
+  readonly model: SkyModel;
+  readonly sun: UnitVector;
+  readonly twilight: TwilightSun;
+  /** 1 where the standard sky stands alone, 0 where the twilight shape does. */
+  readonly standardShare: number;
+};
+
+/** True altitudes of the sun between which the twilight shape gives way to the standard sky. */
+const TWILIGHT_ALONE_DEG = -4;
+const STANDARD_ALONE_DEG = 4;
+
+/**
+ * The sky of a condition, its horizontal integral equal to the diffuse illuminance within 0.2 %.
+ * Around sunset a geometric mean of both shapes, so that no part of the sky brightens while
+ * the sun sinks; an overcast keeps its standard sky, the sun held at the horizon.
+ */
+export const skyField = (
+  model: SkyModel,
+  sky: {
+    readonly sun: SunPosition;
+    readonly daylight: Pick<Daylight, 'diffuseHorizontalLux' | 'moonHorizontalLux'>;
+  },
+): SkyField => {
+  const { sun, daylight } = sky;
+  const altitudeDeg = model.takesTwilightShape
+    ? sun.apparentAltitudeDeg
+    : Math.max(0, sun.apparentAltitudeDeg);
+  const shape = {
+    model,
+    sun: unitVector({ azimuthDeg: sun.azimuthDeg, altitudeDeg }),
+    twilight: twilightSun(sun),
+    standardShare: model.takesTwilightShape ? standardShare(sun.trueAltitudeDeg) : 1,
+  };
+  const bySunLux = daylight.diffuseHorizontalLux - daylight.moonHorizontalLux;
+  return {
+    ...shape,
+    scale: bySunLux / horizontalIntegral(shape, altitudeDeg),
+    // A sky of even luminance L lights level ground with π L.
+    evenCdM2: daylight.moonHorizontalLux / radFromDeg(180),
+  };
+};
+
+/** Luminance in cd/m² towards a direction; NaN below 0°. */
+export const luminanceTowards = (field: SkyField, direction: Direction): number => {
+  if (!(direction.altitudeDeg >= 0)) return NaN;
+  const { model, sun, standardShare: share } = field;
+  const { east, north, up } = unitVector(direction);
+  const cosineFromSun = east * sun.east + north * sun.north + up * sun.up;
+  const standard =
+    gradation(model.standard, up) * atAngle(model.indicatrixTable, cosineFromSun);
+  const scattered = scatteredShare(up);
+  const twilight = twilightLuminance(
+    field.twilight,
+    cosineFromSun,
+    scattered,
+    scattered * glowTowards(direction.altitudeDeg),
+  );
+  const shape = share === 1 ? standard : share === 0 ? twilight : blend(standard, twilight, share);
+  return field.evenCdM2 + field.scale * shape;
+};
+
+/** Luminance in cd/m² towards each of the points. */
+export const fillLuminance = (field: SkyField, points: SkyPoints, into: Float64Array): void => {
+  fillShape(field, field.sun, points, into);
+  const { scale, evenCdM2 } = field;
+  for (let at = 0; at < points.directions.count; at += 1) {
+    into[at] = evenCdM2 + scale * (into[at] ?? NaN);
+  }
+};
+
+/** The quadrature has its sun in the north: only the sun's altitude counts. */
+const horizontalIntegral = (shape: SkyShape, sunAltitudeDeg: number): number => {
+  const { points, horizontalWeight } = shape.model.quadrature;
+  const values = new Float64Array(points.directions.count);
+  fillShape(shape, unitVector({ azimuthDeg: 0, altitudeDeg: sunAltitudeDeg }), points, values);
+  let sum = 0;
+  for (let at = 0; at < values.length; at += 1) {
+    sum += (horizontalWeight[at] ?? NaN) * (values[at] ?? NaN);
+  }
+  return sum;
+};
+
+const fillShape = (
+  shape: SkyShape,
+  sun: UnitVector,
+  points: SkyPoints,
+  into: Float64Array,
+): void => {
+  const { directions, gradation: gradations, scattered, glowing } = points;
+  const { standardShare: share, twilight } = shape;
+  const { indicatrixTable } = shape.model;
+  if (share > 0) {
+    for (let at = 0; at < directions.count; at += 1) {
+      const cosineFromSun = cosineBetween(sun, directions, at);
+      into[at] = (gradations[at] ?? NaN) * atAngle(indicatrixTable, cosineFromSun);
+    }
+  }
+  if (share === 1) return;
+  for (let at = 0; at < directions.count; at += 1) {
+    const inTwilight = twilightLuminance(
+      twilight,
+      cosineBetween(sun, directions, at),
+      scattered[at] ?? NaN,
+      glowing[at] ?? NaN,
+    );
+    into[at] = share === 0 ? inTwilight : blend(into[at] ?? NaN, inTwilight, share);
+  }
+};
+
+const cosineBetween = (sun: UnitVector, { east, north, up }: DirectionList, at: number): number =>
+  (east[at] ?? NaN) * sun.east + (north[at] ?? NaN) * sun.north + (up[at] ?? NaN) * sun.up;
+
+/** Between two luminances in stops. */
+const blend = (standard: number, twilight: number, standardShare: number): number =>
+  twilight * Math.exp(standardShare * Math.log(standard / twilight));
+
+const standardShare = (sunTrueAltitudeDeg: number): number => {
+  const t = (sunTrueAltitudeDeg - TWILIGHT_ALONE_DEG) / (STANDARD_ALONE_DEG - TWILIGHT_ALONE_DEG);
+  const held = Math.min(1, Math.max(0, t));
+  return held * held * (3 - 2 * held);
+};

@@ -1,0 +1,26 @@
+import { type FrameReading, readFrame } from '../sky/frame-reading.ts';
+import { type FrameInput, frameSamples } from '../sky/frame-samples.ts';
+import { fillLuminance, luminanceTowards, type SkyField } from '../sky/sky-field.ts';
+import { sunInPicture } from '../sky/sky-in-frame.ts';
+import { type SkyModel, skyPoints } from '../sky/sky-model.ts';
+import type { SunPosition } from '../sun-moon/sun-position.ts';
+
+/** Reads one framing under one condition as the sun moves; null when the frame shows no sky. */
+export const frameReader = (
+  frame: FrameInput,
+  model: SkyModel,
+): ((field: SkyField, sun: SunPosition) => FrameReading | null) => {
+  const samples = frameSamples(frame);
+  if (samples === null) return () => null;
+  const points = skyPoints(model.standard, samples.directions);
+  const luminanceCdM2 = new Float64Array(samples.directions.count);
+  return (field, sun) => {
+    fillLuminance(field, points, luminanceCdM2);
+    const seenSun = sunInPicture(samples.scene, sun);
+    return readFrame(
+      samples,
+      luminanceCdM2,
+      seenSun === null ? null : luminanceTowards(field, seenSun),
+    );
+  };
+};

@@ -1,0 +1,71 @@
+import { type LightColumnInput, lightColumn } from '../../src/core/spot/light-column.ts';
+import { generalSky } from '../../src/core/sky/general-sky.ts';
+import type { GeneralSkyType } from '../../src/core/sky/general-sky.data.ts';
+import { skyInFrame } from '../../src/core/sky/sky-in-frame.ts';
+import { pixelSky } from '../support/pixel-sky.ts';
+import { seededRandom, seededScene } from '../support/seeded-framings.ts';
+
+export type ColumnBench = {
+  readonly steps: number;
+  readonly columnMedianMs: number;
+  readonly frameMedianMs: number;
+  readonly pixelsMedianMs: number;
+  /** How many frames are read in the time of one look through every pixel. */
+  readonly framesPerPixelLook: number;
+};
+
+const WARM_UP = 5;
+const RUNS = 20;
+const FRAMINGS = 20;
+
+/** A June day of 144 steps over a ragged skyline; frames against pixels in the same run. */
+export const benchColumn = (): ColumnBench => {
+  const random = seededRandom(7);
+  const { skyline } = seededScene(random);
+  const input: LightColumnInput = {
+    place: { latitudeDeg: 50.1, longitudeDeg: -5.3, elevationM: 30 },
+    zone: 'Europe/London',
+    date: '2027-06-12',
+    framing: {
+      bearingDeg: 285,
+      tiltDeg: 6,
+      focalLengthMm: 35,
+      sensorWidthMm: 36,
+      sensorHeightMm: 24,
+    },
+    patch: { xFraction: -0.25, yFraction: 0.15, widthFraction: 0.1, heightFraction: 0.1 },
+    skyline,
+    groundReflectance: 0.2,
+    condition: 'clear',
+    stepMin: 10,
+  };
+  const columnMedianMs = medianMs(() => lightColumn(input));
+
+  const scenes = Array.from({ length: FRAMINGS }, (_, at) => {
+    const scene = seededScene(random);
+    return { ...scene, sky: generalSky(((at % 15) + 1) as GeneralSkyType, scene.sun) };
+  });
+  const frameMedianMs = medianMs(() => scenes.forEach((scene) => skyInFrame(scene))) / FRAMINGS;
+  const pixelsMedianMs = medianOf(scenes.map((scene) => timeMs(() => pixelSky(scene))));
+  return {
+    steps: lightColumn(input).instantMs.length,
+    columnMedianMs,
+    frameMedianMs,
+    pixelsMedianMs,
+    framesPerPixelLook: pixelsMedianMs / frameMedianMs,
+  };
+};
+
+const medianMs = (work: () => unknown): number => {
+  for (let run = 0; run < WARM_UP; run += 1) work();
+  return medianOf(Array.from({ length: RUNS }, () => timeMs(work)));
+};
+
+const timeMs = (work: () => unknown): number => {
+  const startMs = performance.now();
+  work();
+  return performance.now() - startMs;
+};
+
+const medianOf = (values: readonly number[]): number =>
+  [...values].sort((one, other) => one - other)[Math.floor(values.length / 2)] ?? NaN;

@@ -1,0 +1,95 @@
+import type { CDPSession, Page } from '@playwright/test';
+import type { Bench, Figure } from './bench.ts';
+import { withAppInBrowser, type AppInBrowser } from './app-in-browser.ts';
+import { twelveSpotShootFile } from './twelve-spots.ts';
+
+const MOVES = 200;
+const MS_PER_MOVE = 8;
+const LONG_TASK_MS = 50;
+
+const COUNTERS = ['ScriptDuration', 'RecalcStyleDuration', 'LayoutDuration'];
+
+const measure = async ({ context, page, url }: AppInBrowser): Promise<readonly Figure[]> => {
+  await openTwelveColumns(page, url);
+  const session = await context.newCDPSession(page);
+  await session.send('Performance.enable');
+  const longTasksMs = await page.evaluateHandle(() => {
+    const durations: number[] = [];
+    new PerformanceObserver((list) => {
+      durations.push(...list.getEntries().map(({ duration }) => duration));
+    }).observe({ type: 'longtask' });
+    return durations;
+  });
+  const before = await page.locator('[data-day-grid]').evaluate((grid) => grid.outerHTML);
+  const startMs = await workMs(session);
+  await sweep(page);
+  const perMoveMs = ((await workMs(session)) - startMs) / MOVES;
+  const after = await page.locator('[data-day-grid]').evaluate((grid) => grid.outerHTML);
+  if (before === after) throw new Error('The pointer moved, but nothing on the grid did.');
+  const overMs = (await longTasksMs.jsonValue()).filter((duration) => duration > LONG_TASK_MS);
+  return [
+    {
+      figure: 'script + style + layout per move, twelve columns',
+      value: perMoveMs,
+      unit: 'ms',
+      target: MS_PER_MOVE,
+      ok: perMoveMs < MS_PER_MOVE,
+    },
+    {
+      figure: `longest task over ${LONG_TASK_MS} ms (${overMs.length} of them)`,
+      value: Math.max(0, ...overMs),
+      unit: 'ms',
+      target: 0,
+      ok: overMs.length === 0,
+    },
+  ];
+};
+
+const openTwelveColumns = async (page: Page, url: string): Promise<void> => {
+  await page.goto(`${url}#/day`);
+  await page.locator('input[data-import-shoot]').setInputFiles({
+    name: 'twelve-spots.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(twelveSpotShootFile()),
+  });
+  await page.locator('[data-column]').nth(11).waitFor();
+  await settled(page);
+};
+
+/** Down and up the grid, from its left edge to its right, ending off the starting point. */
+const sweep = async (page: Page): Promise<void> => {
+  const box = await page.locator('[data-day-grid]').boundingBox();
+  if (box === null) throw new Error('The grid of the day is not on the page.');
+  const { height } = page.viewportSize() ?? box;
+  const bottom = Math.min(box.y + box.height, height) - 2;
+  for (let move = 1; move <= MOVES; move += 1) {
+    const along = move / MOVES;
+    const down = 0.5 - 0.5 * Math.cos(along * 5 * Math.PI);
+    await page.mouse.move(box.x + 1 + along * (box.width - 2), box.y + down * (bottom - box.y));
+  }
+  await settled(page);
+};
+
+/** Two frames on, whatever the last event asked for has been drawn. */
+const settled = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+      }),
+  );
+
+/** The browser's own counters since the page began. */
+const workMs = async (session: CDPSession): Promise<number> => {
+  const { metrics } = await session.send('Performance.getMetrics');
+  const seconds = COUNTERS.map((name) => {
+    const metric = metrics.find((each) => each.name === name);
+    if (metric === undefined) throw new Error(`The browser does not count ${name}.`);
+    return metric.value;
+  });
+  return seconds.reduce((sum, each) => sum + each, 0) * 1000;
+};
+
+export const benches: readonly Bench[] = [
+  { name: 'Time cursor over twelve columns', run: () => withAppInBrowser(measure) },
+];

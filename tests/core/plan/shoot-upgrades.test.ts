@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+
+import { KIT_VERSION } from '../../../src/core/plan/kit.ts';
+import { SHOOT_VERSION } from '../../../src/core/plan/shoot.ts';
+import {
+  KIT_STEPS,
+  SHOOT_STEPS,
+  upgradeDocument,
+  type UpgradeStep,
+} from '../../../src/core/plan/shoot-upgrades.ts';
+
+/** A made-up past: metres were feet once, then the name was called a label. */
+const steps: readonly UpgradeStep[] = [
+  ({ heightFt, ...rest }) => ({ ...rest, heightM: (heightFt as number) * 0.3048 }),
+  ({ label, ...rest }) => ({ ...rest, name: (label as string).trim() }),
+];
+
+describe('upgrades step by step', () => {
+  test('a document of version 1 passes through every step to the present', () => {
+    const old = { version: 1, label: ' Pier ', heightFt: 10 };
+    expect(upgradeDocument(old, steps)).toEqual({
+      ok: true,
+      value: { version: 3, name: 'Pier', heightM: 3.048 },
+    });
+    expect(old).toEqual({ version: 1, label: ' Pier ', heightFt: 10 });
+  });
+
+  test('one of version 2 takes the last step only', () => {
+    expect(upgradeDocument({ version: 2, label: 'Pier', heightM: 3 }, steps)).toEqual({
+      ok: true,
+      value: { version: 3, name: 'Pier', heightM: 3 },
+    });
+  });
+
+  test('one of the present version stays as it is', () => {
+    const present = { version: 3, name: 'Pier' };
+    expect(upgradeDocument(present, steps)).toEqual({ ok: true, value: present });
+  });
+
+  test('a newer one is refused with both versions', () => {
+    expect(upgradeDocument({ version: 7 }, steps)).toEqual({
+      ok: false,
+      problem: { kind: 'newer', found: 7, readsUpTo: 3 },
+    });
+  });
+
+  test.each([undefined, null, '1', 0, -1, 1.5, Number.NaN])('%j is no version', (version) => {
+    expect(upgradeDocument({ version }, steps)).toEqual({
+      ok: false,
+      problem: { kind: 'no-version', found: version },
+    });
+  });
+
+  test('one that is not what its version says is refused, not thrown', () => {
+    expect(upgradeDocument({ version: 2, label: 5 }, steps)).toEqual({
+      ok: false,
+      problem: { kind: 'not-upgradable', from: 2, to: 3 },
+    });
+  });
+
+  test('the steps lead to the present versions of shoot and kit', () => {
+    expect([SHOOT_STEPS.length + 1, KIT_STEPS.length + 1]).toEqual([SHOOT_VERSION, KIT_VERSION]);
+  });
+});

@@ -1,0 +1,215 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+
+import { demoKit } from '../../src/core/plan/demo-kit.ts';
+import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
+import { kitReferences } from '../../src/core/plan/references.ts';
+import { readShootFile, writeShootFile } from '../../src/exchange/shoot-file.ts';
+import { shootWithKitArbitrary } from '../support/shoot-arbitrary.ts';
+
+const written = (): string =>
+  writeShootFile({ shoot: demoShoot(), kit: demoKit(), exportedAtMs: 1_810_000_000_000 });
+
+type Loose = { [key: string]: Loose };
+
+/** The demo's file with one thing about it changed. */
+const changed = (change: (file: Loose) => void): string => {
+  const file = JSON.parse(written()) as Loose;
+  change(file);
+  return JSON.stringify(file);
+};
+
+const setAt = (path: string, value: unknown): string =>
+  changed((file) => {
+    const keys = path.split('.');
+    const owner = keys.slice(0, -1).reduce<Loose>((at, key) => at[key] as Loose, file);
+    owner[keys.at(-1) as string] = value as Loose;
+  });
+
+const sentencesFor = async (
+  source: Parameters<typeof readShootFile>[0],
+): Promise<readonly string[]> => {
+  const read = await readShootFile(source);
+  if (read.ok) throw new Error('the file was taken');
+  return read.problem.sentences;
+};
+
+describe('a shoot leaves and returns', () => {
+  test('a file read back equals the shoot that was written, for any shoot', async () => {
+    await fc.assert(
+      fc.asyncProperty(shootWithKitArbitrary, async ({ shoot, kit }) => {
+        const read = await readShootFile(writeShootFile({ shoot, kit, exportedAtMs: 0 }));
+        expect(read).toMatchObject({ ok: true });
+        if (read.ok) expect(read.value.shoot).toStrictEqual(shoot);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test('it carries copies of exactly the kit items the shoot names', async () => {
+    await fc.assert(
+      fc.asyncProperty(shootWithKitArbitrary, async ({ shoot, kit }) => {
+        const read = await readShootFile(writeShootFile({ shoot, kit, exportedAtMs: 0 }));
+        if (!read.ok) throw new Error(read.problem.sentences.join(' '));
+        const named = kitReferences(shoot).map(({ shelf, id }) => `${shelf} ${id}`);
+        const shelves = ['cameras', 'lenses', 'heads', 'modifiers', 'filters', 'gels'] as const;
+        const carried = shelves.flatMap((shelf) =>
+          Object.entries(read.value.kit[shelf]).map(([id, item]) => {
+            expect(item).toStrictEqual(kit[shelf][id]);
+            return `${shelf} ${id}`;
+          }),
+        );
+        expect(carried.toSorted()).toEqual([...new Set(named)].toSorted());
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  test('the same shoot gives the same text whatever the order in which its spots were added', () => {
+    const shoot = demoShoot();
+    const turned = {
+      ...shoot,
+      spots: Object.fromEntries(Object.entries(shoot.spots).toReversed()),
+    };
+    expect(writeShootFile({ shoot: turned, kit: demoKit(), exportedAtMs: 1_810_000_000_000 })).toBe(
+      written(),
+    );
+  });
+
+  test('a shoot whose head was deleted from the kit still leaves and returns', async () => {
+    const read = await readShootFile(
+      writeShootFile({ shoot: demoShoot(), kit: { ...demoKit(), heads: {} }, exportedAtMs: 0 }),
+    );
+    expect(read).toMatchObject({ ok: true, value: { shoot: demoShoot(), kit: { heads: {} } } });
+  });
+
+  test('markup in a note comes back as the text it is', async () => {
+    const note = '<script>alert(1)</script>';
+    const read = await readShootFile(setAt('shoot.spots.pier.parkingNote', note));
+    expect(read).toMatchObject({ ok: true, value: { shoot: { spots: { pier: { parkingNote: note } } } } });
+  });
+
+  test('a file from an editor that puts a byte order mark first is read', async () => {
+    expect(await readShootFile(`\uFEFF${written()}`)).toMatchObject({ ok: true });
+  });
+});
+
+describe('a file that is no shoot is refused in words', () => {
+  test('cut short anywhere, it says so and where', async () => {
+    const text = written();
+    await fc.assert(
+      fc.asyncProperty(fc.integer({ min: 1, max: text.trimEnd().length - 1 }), async (length) => {
+        const lines = text.slice(0, length).split('\n');
+        expect(await sentencesFor(text.slice(0, length))).toEqual([
+          `The file was cut short: it breaks off at line ${lines.length}, column ${(lines.at(-1) as string).length + 1}, before the shoot is complete.`,
+        ]);
+      }),
+    );
+  });
+
+  test.each([
+    ['PK\u0003\u0004', 'found a file that is not JSON: it cannot be read on from line 1, column 1, where it has ‘P’.'],
+    ['{"a": 1,\n "b" 2}', 'found a file that is not JSON: it cannot be read on from line 2, column 6, where it has ‘2’.'],
+    ['', 'found an empty file.'],
+    ['[1, 2]', 'found a list.'],
+    ['7', 'found a single value.'],
+    ['{}', 'found an empty object.'],
+    ['{"type": "FeatureCollection", "features": []}', 'found a file of the kind ‘FeatureCollection’.'],
+    ['{"speed": 1, "colour": 2}', 'found another kind of file, with the fields speed, colour.'],
+  ])('%j', async (text, words) => {
+    expect(await sentencesFor(text)).toEqual([`Expected an Undersky shoot, ${words}`]);
+  });
+
+  test('a file of 50 MB is refused by its size, before it is opened', async () => {
+    const file = { size: 50e6, text: () => Promise.reject(new Error('it was opened')) };
+    expect(await sentencesFor(file)).toEqual([
+      'The file is too large: found 50 MB, expected at most 20 MB.',
+    ]);
+    expect(await sentencesFor(' '.repeat(20e6 + 1))).toEqual([
+      'The file is too large: found 20.1 MB, expected at most 20 MB.',
+    ]);
+  });
+
+  test('a file that went away since it was chosen is refused in words', async () => {
+    const file = { size: 10, text: () => Promise.reject(new Error('NotFoundError')) };
+    expect(await sentencesFor(file)).toEqual([
+      'The file could not be opened. It may have been moved or locked since it was chosen.',
+    ]);
+  });
+
+  test.each([
+    ['version', 'file'],
+    ['shoot.version', 'shoot'],
+    ['kit.version', 'kit'],
+  ])('a newer %s', async (path, part) => {
+    expect(await sentencesFor(setAt(path, 7))).toEqual([
+      `This shoot was made by a newer version: ${part} version 7, this app reads up to 1.`,
+    ]);
+  });
+
+  test.each([
+    ['version', 'one', 'file.version: expected a version number, 1 or above, found "one".'],
+    ['shoot.version', 0, 'shoot.version: expected a version number, 1 or above, found 0.'],
+    ['shoot', undefined, 'shoot: expected a shoot, found nothing.'],
+    ['kit', [], 'kit: expected a kit, found a list.'],
+    ['shoot.spots.pier.latitudeDeg', 412, 'shoot.spots.pier.latitudeDeg: expected at most 90, found 412.'],
+    ['shoot.spots.pier.latitudeDeg', null, 'shoot.spots.pier.latitudeDeg: expected a number, found null.'],
+    ['shoot.date', '2027-02-30', 'shoot.date: expected a date that exists, as 2027-05-14, found ‘2027-02-30’.'],
+    ['shoot.title', '', 'shoot.title: expected at least 1 characters, found ‘’.'],
+    ['shoot.spots', 5, 'shoot.spots: expected an object, found 5.'],
+    ['shoot.condition', 'fog', 'shoot.condition: expected one of clear, haze, broken-cloud, bright-overcast, heavy-overcast, found ‘fog’.'],
+    ['shoot.spots.a b', {}, 'shoot.spots.a b: expected an id of letters, digits, - and _, found ‘a b’.'],
+    ['shoot.spots.constructor', {}, 'shoot.spots.constructor: expected an id that is no name built into every object, found ‘constructor’.'],
+  ])('%s = %j', async (path, value, sentence) => {
+    expect(await sentencesFor(setAt(path, value))).toEqual([sentence]);
+  });
+
+  test('a number too large for any machine is refused where it stands', async () => {
+    const text = setAt('shoot.spots.pier.elevationM', 'HERE').replace('"HERE"', '1e999');
+    expect(await sentencesFor(text)).toEqual([
+      'shoot.spots.pier.elevationM: expected a number, found Infinity.',
+    ]);
+  });
+
+  test('of many faults the first five are named and the others counted', async () => {
+    const text = changed((file) => {
+      for (const spot of Object.values(file['shoot']?.['spots'] ?? {}))
+        for (const field of ['latitudeDeg', 'longitudeDeg'] as const)
+          spot[field] = 999 as unknown as Loose;
+    });
+    const sentences = await sentencesFor(text);
+    expect(sentences).toHaveLength(6);
+    expect(sentences[5]).toBe('And 3 more.');
+  });
+
+  test('a setup at a spot that is not in the file is refused', async () => {
+    const sentences = await sentencesFor(
+      changed((file) => {
+        delete file['shoot']?.['spots']?.['pier'];
+      }),
+    );
+    expect(sentences[0]).toMatch(
+      /^shoot\.setups\.\w+\.spotId: expected the id of a spot of this shoot, found ‘pier’, which is not there\.$/,
+    );
+  });
+
+  test('a light on a head that is not in the file is refused', async () => {
+    const sentences = await sentencesFor(setAt('kit.heads', {}));
+    expect(sentences[0]).toMatch(
+      /^shoot\.setups\.\w+\.lights\.\w+\.headId: expected the id of one of the heads in this file, found ‘[\w-]+’, which is not there\.$/,
+    );
+  });
+
+  test('a key that reaches into every object is refused, and reaches nothing', async () => {
+    const text = written().replace('"spots": {', '"spots": { "__proto__": { "polluted": true },');
+    expect(await sentencesFor(text)).toEqual([
+      'shoot.spots.__proto__: expected no field of this name in a shoot, found one.',
+    ]);
+    expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
+  });
+
+  test('a file nested a million deep is refused, not choked on', async () => {
+    const text = `{"format":"undersky-shoot-file","version":1,"shoot":${'['.repeat(1e6)}${']'.repeat(1e6)}}`;
+    expect(await sentencesFor(text)).toEqual(['shoot: expected a shoot, found a list.']);
+  });
+});

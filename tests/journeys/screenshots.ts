@@ -1,0 +1,76 @@
+import { mkdirSync, rmSync } from 'node:fs';
+import type { Browser, Page } from '@playwright/test';
+import { launchBrowser } from '../support/launch.ts';
+import { buildApp, serveApp } from '../support/serve-app.ts';
+
+const FOLDER = 'screenshots';
+const SIZES = [
+  { width: 1440, height: 900 },
+  { width: 390, height: 844 },
+];
+const THEMES = ['light', 'dim'] as const;
+const SCREENS = ['scout', 'day', 'setup', 'kit', 'call-sheet'];
+/** Noon on the day of the demo. */
+const NOW = '2027-05-14T12:00:00+02:00';
+
+/** Writes every screen of the demo in both sizes and both themes, the window and the whole page. */
+export const main = async (): Promise<void> => {
+  await buildApp();
+  const { url, close } = await serveApp();
+  const browser = await launchBrowser();
+  try {
+    rmSync(FOLDER, { recursive: true, force: true });
+    mkdirSync(FOLDER);
+    for (const size of SIZES) {
+      for (const theme of THEMES) await takeAll(browser, url, size, theme);
+    }
+    console.log(`Pictures are in ${FOLDER}/`);
+  } finally {
+    await browser.close();
+    await close();
+  }
+};
+
+const takeAll = async (
+  browser: Browser,
+  url: string,
+  viewport: (typeof SIZES)[number],
+  theme: (typeof THEMES)[number],
+): Promise<void> => {
+  const context = await browser.newContext({
+    viewport,
+    reducedMotion: 'reduce',
+    colorScheme: theme === 'dim' ? 'dark' : 'light',
+    timezoneId: 'Europe/Rome',
+    locale: 'en-GB',
+  });
+  const page = await context.newPage();
+  await page.clock.setFixedTime(new Date(NOW));
+  for (const screen of SCREENS) {
+    await page.goto(`${url}#/${screen}`);
+    await page.waitForLoadState('networkidle');
+    await setTheme(page, theme);
+    await drawn(page);
+    const path = `${FOLDER}/${screen}-${viewport.width}-${theme}`;
+    await page.screenshot({ path: `${path}.png` });
+    await page.screenshot({ path: `${path}-whole.png`, fullPage: true });
+  }
+  await context.close();
+};
+
+const setTheme = async (page: Page, theme: (typeof THEMES)[number]): Promise<void> => {
+  const shown = await page.locator('html').getAttribute('data-theme');
+  if (shown !== theme) await page.locator('[data-theme-switch]').dispatchEvent('click');
+  await page.locator(`html[data-theme="${theme}"]`).waitFor({ state: 'attached' });
+};
+
+/** The first figures where the screen has them, the fonts, and two frames. */
+const drawn = async (page: Page): Promise<void> => {
+  await page.locator('[data-first-figures="drawn"]').waitFor({ state: 'attached' });
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+    await new Promise<void>((resolve) => {
+      requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+    });
+  });
+};

@@ -1,0 +1,247 @@
+import fc from 'fast-check';
+
+import { SKY_CONDITIONS } from '../../src/core/daylight/sky-condition.ts';
+import type { Kit } from '../../src/core/plan/kit.ts';
+import { POWER_SCALES } from '../../src/core/plan/kit.ts';
+import {
+  HOLD_REFERENCES,
+  MOTIONS,
+  PERMISSIONS,
+  ROLES,
+  type Shoot,
+} from '../../src/core/plan/shoot.ts';
+
+const record = <Fields extends object>(fields: {
+  [Key in keyof Fields]: fc.Arbitrary<Fields[Key]>;
+}): fc.Arbitrary<Fields> => fc.record<Fields>(fields, { noNullPrototype: true });
+
+/** −0 is left out: JSON has only one zero. */
+const number = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.double({ min, max, noNaN: true }).map((value) => (value === 0 ? 0 : value));
+const positive = (max: number): fc.Arbitrary<number> =>
+  fc.double({ min: 0, minExcluded: true, max, noNaN: true });
+const angle = fc.double({ min: 0, max: 360, maxExcluded: true, noNaN: true }).map((value) => value || 0);
+const whole = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max });
+const orNull = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> =>
+  fc.option(value, { nil: null });
+
+const characters = (letters: string, maxLength: number): fc.Arbitrary<string> =>
+  fc.string({ unit: fc.constantFrom(...letters), minLength: 1, maxLength });
+const id = characters('abzAZ019_-', 6).filter((text) => !(text in Object.prototype));
+const order = characters('abmz', 5);
+const name = fc.string({ unit: 'binary', minLength: 1, maxLength: 12 });
+const text = fc.oneof(
+  fc.string({ unit: 'binary', maxLength: 12 }),
+  fc.constantFrom('', '<img src=x onerror=alert(1)>', 'Zeile eins\nZeile zwei', '"\\\u2028\ud800'),
+);
+const mapOf = <Entry>(entry: fc.Arbitrary<Entry>, maxKeys = 3): fc.Arbitrary<Record<string, Entry>> =>
+  fc.dictionary(id, entry, { maxKeys, noNullPrototype: true });
+const filled = <Entry>(entry: fc.Arbitrary<Entry>): fc.Arbitrary<Record<string, Entry>> =>
+  fc.dictionary(id, entry, { minKeys: 1, maxKeys: 3, noNullPrototype: true });
+
+const framing = record({
+  bearingDeg: angle,
+  tiltDeg: number(-89, 89),
+  focalLengthMm: number(4, 2000),
+  sensorWidthMm: number(4, 120),
+  sensorHeightMm: number(3, 100),
+  orientation: fc.constantFrom('landscape' as const, 'portrait' as const),
+  cameraDistanceM: number(0.3, 500),
+  cameraHeightM: number(0.05, 50),
+});
+
+const spot = record({
+  order,
+  name,
+  latitudeDeg: number(-90, 90),
+  longitudeDeg: number(-180, 180),
+  elevationM: number(-450, 9000),
+  zone: fc.constantFrom('Europe/Rome', 'Pacific/Apia', 'America/St_Johns', 'UTC'),
+  framing,
+  skyline: mapOf(record({ azimuthDeg: angle, altitudeDeg: number(-10, 89) })),
+  skylineOrigin: text,
+  groundReflectance: number(0, 0.95),
+  groundNote: text,
+  parkingNote: text,
+  walkInMin: number(0, 600),
+  permission: fc.constantFrom(...PERMISSIONS),
+  permissionNote: text,
+  footTrafficNote: text,
+  windNote: text,
+  powerNote: text,
+  hazardsNote: text,
+});
+
+const camera = record({
+  order,
+  name,
+  sensorWidthMm: number(4, 120),
+  sensorHeightMm: number(3, 100),
+  syncShutterS: number(1 / 4000, 1 / 30),
+  fastestShutterS: number(1 / 64000, 1 / 250),
+  slowestShutterS: number(1 / 60, 900),
+  baseIso: number(25, 1600),
+  maxIso: number(100, 409600),
+  step: fc.constantFrom('third' as const, 'half' as const),
+});
+
+const lens = record({
+  order,
+  name,
+  minFocalLengthMm: number(4, 2000),
+  maxFocalLengthMm: number(4, 2000),
+  minFNumber: number(0.7, 64),
+  maxFNumber: number(0.7, 128),
+  threadMm: orNull(number(20, 200)),
+  leafShutterS: orNull(number(1 / 4000, 1 / 30)),
+});
+
+const head = record({
+  order,
+  name,
+  owned: whole(1, 20),
+  energyWs: orNull(positive(10000)),
+  guideNumberM: orNull(positive(400)),
+  readings: mapOf(
+    record({
+      fNumber: number(0.7, 256),
+      iso: number(3, 409600),
+      distanceM: number(0.2, 30),
+      ambientFNumber: orNull(number(0.1, 256)),
+      powerStops: number(-12, 0),
+      diffuser: fc.boolean(),
+      baffle: fc.boolean(),
+      grid: fc.boolean(),
+    }),
+  ),
+  scale: fc.constantFrom(...POWER_SCALES),
+  fullPowerNumber: number(1, 20),
+  stepStops: number(0.1, 1),
+  minPowerStops: number(-12, 0),
+  hssLossStops: orNull(number(0, 5)),
+  hssMeasured: fc.boolean(),
+  flashDurationS: orNull(number(1e-5, 1 / 20)),
+  recycleS: number(0.05, 60),
+  popsPerCharge: whole(1, 100000),
+});
+
+const modifier = record({
+  order,
+  name,
+  lossStops: number(-4, 8),
+  lossSpreadStops: number(0, 3),
+  widthM: number(0.02, 5),
+  heightM: number(0.02, 5),
+  round: fc.boolean(),
+  diffuserStops: orNull(number(0, 4)),
+  baffleStops: orNull(number(0, 4)),
+  gridStops: orNull(number(0, 6)),
+});
+
+const filter = record({
+  order,
+  name,
+  kind: fc.constantFrom('nd' as const, 'polariser' as const, 'colour' as const),
+  stops: number(0, 20),
+  engraving: fc.string({ maxLength: 12 }),
+  threadMm: orNull(number(20, 200)),
+});
+
+const gel = record({ order, name, stops: number(0, 8), miredShift: number(-400, 400) });
+
+/** A kit that keeps its schema, with at least one item on every shelf. */
+export const kitArbitrary: fc.Arbitrary<Kit> = record({
+  format: fc.constant('undersky-kit' as const),
+  version: fc.constant(1 as const),
+  id,
+  cameras: filled(camera),
+  lenses: filled(lens),
+  heads: filled(head),
+  modifiers: filled(modifier),
+  filters: filled(filter),
+  gels: filled(gel),
+});
+
+const lightFrom = (kit: Kit): fc.Arbitrary<Shoot['setups'][string]['lights'][string]> =>
+  record({
+    order,
+    role: fc.constantFrom(...ROLES),
+    stops: number(-8, 4),
+    headId: oneOf(kit.heads),
+    headCount: whole(1, 20),
+    modifierId: oneOf(kit.modifiers),
+    diffuser: fc.boolean(),
+    baffle: fc.boolean(),
+    grid: fc.boolean(),
+    gelId: orNull(oneOf(kit.gels)),
+    distanceM: number(0.2, 30),
+    angleDeg: number(-180, 180),
+    heightM: number(0, 8),
+    pinnedPowerStops: orNull(number(-12, 0)),
+    distancePinned: fc.boolean(),
+    modifierPinned: fc.boolean(),
+  });
+
+const setupFrom = (
+  kit: Kit,
+  spots: Shoot['spots'],
+): fc.Arbitrary<Shoot['setups'][string]> =>
+  record({
+    order,
+    name,
+    spotId: oneOf(spots),
+    startClock: fc.constantFrom('00:00', '19:30', '23:59'),
+    durationMin: whole(5, 720),
+    framing: orNull(framing),
+    patch: orNull(
+      record({
+        xFraction: number(-0.5, 0.5),
+        yFraction: number(-0.5, 0.5),
+        widthFraction: positive(1),
+        heightFraction: positive(1),
+      }),
+    ),
+    holdStops: number(-3, 10),
+    holdUnder: fc.constantFrom(...HOLD_REFERENCES),
+    unlitUnderStops: number(0, 8),
+    people: whole(1, 20),
+    spacingM: number(0.2, 5),
+    faceHeightM: number(0.3, 4),
+    spreadLimitStops: positive(3),
+    motion: fc.constantFrom(...MOTIONS),
+    tripod: fc.boolean(),
+    shaded: fc.boolean(),
+    cameraId: oneOf(kit.cameras),
+    lensId: oneOf(kit.lenses),
+    wishFNumber: number(0.7, 64),
+    lights: mapOf(lightFrom(kit)),
+    pinnedShutterS: orNull(positive(900)),
+    pinnedFNumber: orNull(number(0.7, 128)),
+    pinnedIso: orNull(number(25, 409600)),
+    pinnedFilterIds: orNull(
+      fc.dictionary(oneOf(kit.filters), fc.constant(true as const), { maxKeys: 2, noNullPrototype: true }),
+    ),
+    clockPinned: fc.boolean(),
+    holdPinned: fc.boolean(),
+    framingPinned: fc.boolean(),
+  });
+
+const oneOf = (entries: Readonly<Record<string, unknown>>): fc.Arbitrary<string> =>
+  fc.constantFrom(...Object.keys(entries));
+
+/** A shoot that keeps its schema and a kit that has everything it names, and more. */
+export const shootWithKitArbitrary: fc.Arbitrary<{ readonly shoot: Shoot; readonly kit: Kit }> = fc
+  .tuple(kitArbitrary, filled(spot))
+  .chain(([kit, spots]) =>
+    record({
+        format: fc.constant('undersky-shoot' as const),
+        version: fc.constant(1 as const),
+        id,
+        title: name,
+        date: fc.constantFrom('2027-05-14', '2028-02-29', '2011-12-30'),
+        condition: fc.constantFrom(...SKY_CONDITIONS),
+        spots: fc.constant(spots),
+        setups: mapOf(setupFrom(kit, spots)),
+      })
+      .map((shoot) => ({ shoot, kit })),
+  );
