@@ -80,5 +80,7 @@ export const isFields = (value: unknown): value is Fields =>
 const valueWords = (value: unknown): string => {
   if (value === undefined) return 'nothing';
   if (Array.isArray(value)) return 'a list';
-  return typeof value === 'object' && value !== null ? 'an object' : JSON.stringify(value).slice(0, 40);
+  return typeof value === 'object' && value !== null
+    ? 'an object'
+    : JSON.stringify(value).slice(0, 40);
 };

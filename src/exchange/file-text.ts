@@ -40,12 +40,16 @@ export async function parseFileText(
     );
   const text = typeof source === 'string' ? source : await source.text().catch(() => null);
   if (text === null)
-    return refusal('unreadable', 'The file could not be opened. It may have been moved or locked since it was chosen.');
+    return refusal(
+      'unreadable',
+      'The file could not be opened. It may have been moved or locked since it was chosen.',
+    );
   return parsed(text.replace(/^\uFEFF/, ''));
 }
 
 function parsed(text: string): Result<unknown, FileProblem> {
-  if (text.trim() === '') return refusal('not-json', 'Expected an Undersky shoot, found an empty file.');
+  if (text.trim() === '')
+    return refusal('not-json', 'Expected an Undersky shoot, found an empty file.');
   const at = jsonBreak(text);
   if (at?.atEnd)
     return refusal(

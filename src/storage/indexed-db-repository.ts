@@ -36,11 +36,18 @@ function indexedDbStore(databaseName: string): DocumentStore {
         database.transaction(
           mode === 'write' ? 'rw' : 'r',
           [database.documents, database.log, database.settings],
-          () => work(tables),
+          // Only a function written async lets the database follow its awaits.
+          async () => work(tables),
         ),
       ),
     watch: (query, onValue, onError) => {
-      const subscription = liveQuery(() => query(tables)).subscribe(onValue, onError);
+      // An error is told as a value: a live query keeps some of them to itself.
+      const subscription = liveQuery(() =>
+        query(tables).then(
+          (value) => () => onValue(value),
+          (error: unknown) => () => onError(error),
+        ),
+      ).subscribe((tell) => tell());
       return () => subscription.unsubscribe();
     },
     failureSentence: storageSentence,

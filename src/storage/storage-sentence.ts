@@ -5,8 +5,6 @@ export function storageSentence(error: unknown): string | null {
   const names = namesOf(error);
   if (names.includes('QuotaExceededError'))
     return 'The browser has no room left for this app, so the change was not saved; nothing else was lost. Free some space on the device, then try again.';
-  if (names.includes('VersionError'))
-    return 'A newer version of this app has been used in this browser. Reload the page to get it; nothing was changed.';
   if (names.some((name) => NO_DATABASE.has(name)))
     return 'This browser gives the app no place to keep data (a private window may do that). Nothing can be saved here: write the shoot to a file before you close the page.';
   return isOfDatabase(error)

@@ -145,8 +145,7 @@ export function storedRepository(store: DocumentStore): ShootRepository {
       );
     },
 
-    setting: (name) =>
-      guarded('read', async (tables) => ok((await tables.setting(name)) ?? null)),
+    setting: (name) => guarded('read', async (tables) => ok((await tables.setting(name)) ?? null)),
     saveSetting: (name, value) =>
       guarded('write', async (tables) => {
         await tables.putSetting(name, value);

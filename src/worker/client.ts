@@ -1,4 +1,12 @@
-import type { Answer, Job, JobAnswer, Request } from './protocol.ts';
+import type {
+  Answer,
+  Job,
+  JobAnswer,
+  JobAnswerOf,
+  JobKind,
+  JobOf,
+  Request,
+} from './protocol.ts';
 
 /** The side of a worker that a page talks to. */
 export type Postbox = {
@@ -14,7 +22,10 @@ export type ComputeClient = {
    * Runs a job. One job per key waits at a time: a newer one takes its place, and the older
    * promise answers null.
    */
-  readonly request: (key: string, job: Job) => Promise<JobAnswer | null>;
+  readonly request: <Kind extends JobKind>(
+    key: string,
+    job: JobOf<Kind>,
+  ) => Promise<JobAnswerOf<Kind> | null>;
 };
 
 type Waiting = {
@@ -48,10 +59,15 @@ export function computeClient(postbox: Postbox): ComputeClient {
   });
 
   return {
-    request: (key, job) =>
-      new Promise((settle, refuse) => {
+    request: <Kind extends JobKind>(key: string, job: JobOf<Kind>) =>
+      new Promise<JobAnswerOf<Kind> | null>((settle, refuse) => {
         waiting.get(key)?.settle(null);
-        waiting.set(key, { job, settle, refuse });
+        waiting.set(key, {
+          job,
+          // The worker answers a job with the answer of its kind.
+          settle: (answer) => settle(answer as JobAnswerOf<Kind> | null),
+          refuse,
+        });
         next();
       }),
   };

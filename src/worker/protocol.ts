@@ -1,9 +1,30 @@
+import type { Alternative } from '../core/plan/alternatives.ts';
+import type { SetupCaseInput } from '../core/plan/setup-case.ts';
 import type { SetupColumn, SetupColumnInput } from '../core/plan/setup-column.ts';
+import type { SetupFix } from '../core/plan/setup-fix.ts';
 
-/** Work for the worker, plain data only. */
-export type Job = { readonly kind: 'setup-column'; readonly input: SetupColumnInput };
+/** What each kind of work is asked and what it answers, plain data only. */
+type Jobs = {
+  readonly 'setup-column': { readonly input: SetupColumnInput; readonly answer: SetupColumn };
+  readonly 'setup-fixes': { readonly input: SetupCaseInput; readonly answer: readonly SetupFix[] };
+  readonly alternatives: {
+    readonly input: SetupCaseInput;
+    readonly answer: readonly Alternative[];
+  };
+};
 
-export type JobAnswer = SetupColumn;
+export type JobKind = keyof Jobs;
+
+export type JobOf<Kind extends JobKind> = {
+  readonly [Each in Kind]: { readonly kind: Each; readonly input: Jobs[Each]['input'] };
+}[Kind];
+
+export type JobAnswerOf<Kind extends JobKind> = Jobs[Kind]['answer'];
+
+/** Work for the worker. */
+export type Job = JobOf<JobKind>;
+
+export type JobAnswer = JobAnswerOf<JobKind>;
 
 export type Request = { readonly id: number; readonly job: Job };
 

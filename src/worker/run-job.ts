@@ -1,4 +1,6 @@
+import { alternatives } from '../core/plan/alternatives.ts';
 import { setupColumn } from '../core/plan/setup-column.ts';
+import { setupFixes } from '../core/plan/setup-fixes.ts';
 import type { Job, JobAnswer } from './protocol.ts';
 
 /** All the thinking of the worker. */
@@ -6,5 +8,9 @@ export function runJob(job: Job): JobAnswer {
   switch (job.kind) {
     case 'setup-column':
       return setupColumn(job.input);
+    case 'setup-fixes':
+      return setupFixes(job.input);
+    case 'alternatives':
+      return alternatives(job.input);
   }
 }

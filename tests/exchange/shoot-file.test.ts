@@ -86,7 +86,10 @@ describe('a shoot leaves and returns', () => {
   test('markup in a note comes back as the text it is', async () => {
     const note = '<script>alert(1)</script>';
     const read = await readShootFile(setAt('shoot.spots.pier.parkingNote', note));
-    expect(read).toMatchObject({ ok: true, value: { shoot: { spots: { pier: { parkingNote: note } } } } });
+    expect(read).toMatchObject({
+      ok: true,
+      value: { shoot: { spots: { pier: { parkingNote: note } } } },
+    });
   });
 
   test('a file from an editor that puts a byte order mark first is read', async () => {
@@ -108,13 +111,22 @@ describe('a file that is no shoot is refused in words', () => {
   });
 
   test.each([
-    ['PK\u0003\u0004', 'found a file that is not JSON: it cannot be read on from line 1, column 1, where it has ‘P’.'],
-    ['{"a": 1,\n "b" 2}', 'found a file that is not JSON: it cannot be read on from line 2, column 6, where it has ‘2’.'],
+    [
+      'PK\u0003\u0004',
+      'found a file that is not JSON: it cannot be read on from line 1, column 1, where it has ‘P’.',
+    ],
+    [
+      '{"a": 1,\n "b" 2}',
+      'found a file that is not JSON: it cannot be read on from line 2, column 6, where it has ‘2’.',
+    ],
     ['', 'found an empty file.'],
     ['[1, 2]', 'found a list.'],
     ['7', 'found a single value.'],
     ['{}', 'found an empty object.'],
-    ['{"type": "FeatureCollection", "features": []}', 'found a file of the kind ‘FeatureCollection’.'],
+    [
+      '{"type": "FeatureCollection", "features": []}',
+      'found a file of the kind ‘FeatureCollection’.',
+    ],
     ['{"speed": 1, "colour": 2}', 'found another kind of file, with the fields speed, colour.'],
   ])('%j', async (text, words) => {
     expect(await sentencesFor(text)).toEqual([`Expected an Undersky shoot, ${words}`]);
@@ -152,14 +164,38 @@ describe('a file that is no shoot is refused in words', () => {
     ['shoot.version', 0, 'shoot.version: expected a version number, 1 or above, found 0.'],
     ['shoot', undefined, 'shoot: expected a shoot, found nothing.'],
     ['kit', [], 'kit: expected a kit, found a list.'],
-    ['shoot.spots.pier.latitudeDeg', 412, 'shoot.spots.pier.latitudeDeg: expected at most 90, found 412.'],
-    ['shoot.spots.pier.latitudeDeg', null, 'shoot.spots.pier.latitudeDeg: expected a number, found null.'],
-    ['shoot.date', '2027-02-30', 'shoot.date: expected a date that exists, as 2027-05-14, found ‘2027-02-30’.'],
+    [
+      'shoot.spots.pier.latitudeDeg',
+      412,
+      'shoot.spots.pier.latitudeDeg: expected at most 90, found 412.',
+    ],
+    [
+      'shoot.spots.pier.latitudeDeg',
+      null,
+      'shoot.spots.pier.latitudeDeg: expected a number, found null.',
+    ],
+    [
+      'shoot.date',
+      '2027-02-30',
+      'shoot.date: expected a date that exists, as 2027-05-14, found ‘2027-02-30’.',
+    ],
     ['shoot.title', '', 'shoot.title: expected at least 1 characters, found ‘’.'],
     ['shoot.spots', 5, 'shoot.spots: expected an object, found 5.'],
-    ['shoot.condition', 'fog', 'shoot.condition: expected one of clear, haze, broken-cloud, bright-overcast, heavy-overcast, found ‘fog’.'],
-    ['shoot.spots.a b', {}, 'shoot.spots.a b: expected an id of letters, digits, - and _, found ‘a b’.'],
-    ['shoot.spots.constructor', {}, 'shoot.spots.constructor: expected an id that is no name built into every object, found ‘constructor’.'],
+    [
+      'shoot.condition',
+      'fog',
+      'shoot.condition: expected one of clear, haze, broken-cloud, bright-overcast, heavy-overcast, found ‘fog’.',
+    ],
+    [
+      'shoot.spots.a b',
+      {},
+      'shoot.spots.a b: expected an id of letters, digits, - and _, found ‘a b’.',
+    ],
+    [
+      'shoot.spots.constructor',
+      {},
+      'shoot.spots.constructor: expected an id that is no name built into every object, found ‘constructor’.',
+    ],
   ])('%s = %j', async (path, value, sentence) => {
     expect(await sentencesFor(setAt(path, value))).toEqual([sentence]);
   });

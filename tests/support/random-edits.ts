@@ -25,7 +25,9 @@ import type { Shoot } from '../../src/core/plan/shoot.ts';
 export type RandomEdit = (shoot: Shoot, newId: string) => Edit<Shoot>;
 
 const spotSample = structuredClone(Object.values(demoShoot().spots)[0] as Shoot['spots'][string]);
-const setupSample = structuredClone(Object.values(demoShoot().setups)[0] as Shoot['setups'][string]);
+const setupSample = structuredClone(
+  Object.values(demoShoot().setups)[0] as Shoot['setups'][string],
+);
 const lightSample = structuredClone(
   Object.values(setupSample.lights)[0] as Shoot['setups'][string]['lights'][string],
 );
@@ -79,13 +81,11 @@ const single: fc.Arbitrary<RandomEdit> = fc
 export const editArbitrary: fc.Arbitrary<RandomEdit> = fc.oneof(
   { arbitrary: single, weight: 5 },
   {
-    arbitrary: fc
-      .tuple(single, single)
-      .map(
-        ([first, second]): RandomEdit =>
-          (shoot, newId) =>
-            together(first(shoot, newId), second(shoot, `${newId}b`)),
-      ),
+    arbitrary: fc.tuple(single, single).map(
+      ([first, second]): RandomEdit =>
+        (shoot, newId) =>
+          together(first(shoot, newId), second(shoot, `${newId}b`)),
+    ),
     weight: 1,
   },
 );

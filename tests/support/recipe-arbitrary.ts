@@ -14,7 +14,7 @@ const light = (
     role: fc.constant(role),
     stops,
     guideNumberM: span(20, 110),
-    distanceM: span(0.7, 6),
+    distanceM: span(1, 6),
     lossStops: span(-1, 3),
     sourceDiameterM: fc.option(span(0.1, 1.8), { nil: undefined }),
     minPowerStops: fc.constantFrom(-5, -7, -8, -9),
@@ -28,7 +28,7 @@ export const recipeInputs = (
 ): fc.Arbitrary<RecipeInput> =>
   fc
     .record({
-      meanEv: span(5, 16),
+      meanEv: span(7, 16),
       patchOverMean: span(-1.5, 1.5),
       incidentUnderMean: span(0, 5),
       ambientUnderMean: fc.oneof(span(1, 7), fc.constant(Number.POSITIVE_INFINITY)),

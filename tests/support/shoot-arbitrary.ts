@@ -20,7 +20,9 @@ const number = (min: number, max: number): fc.Arbitrary<number> =>
   fc.double({ min, max, noNaN: true }).map((value) => (value === 0 ? 0 : value));
 const positive = (max: number): fc.Arbitrary<number> =>
   fc.double({ min: 0, minExcluded: true, max, noNaN: true });
-const angle = fc.double({ min: 0, max: 360, maxExcluded: true, noNaN: true }).map((value) => value || 0);
+const angle = fc
+  .double({ min: 0, max: 360, maxExcluded: true, noNaN: true })
+  .map((value) => value || 0);
 const whole = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max });
 const orNull = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> =>
   fc.option(value, { nil: null });
@@ -34,7 +36,10 @@ const text = fc.oneof(
   fc.string({ unit: 'binary', maxLength: 12 }),
   fc.constantFrom('', '<img src=x onerror=alert(1)>', 'Zeile eins\nZeile zwei', '"\\\u2028\ud800'),
 );
-const mapOf = <Entry>(entry: fc.Arbitrary<Entry>, maxKeys = 3): fc.Arbitrary<Record<string, Entry>> =>
+const mapOf = <Entry>(
+  entry: fc.Arbitrary<Entry>,
+  maxKeys = 3,
+): fc.Arbitrary<Record<string, Entry>> =>
   fc.dictionary(id, entry, { maxKeys, noNullPrototype: true });
 const filled = <Entry>(entry: fc.Arbitrary<Entry>): fc.Arbitrary<Record<string, Entry>> =>
   fc.dictionary(id, entry, { minKeys: 1, maxKeys: 3, noNullPrototype: true });
@@ -182,10 +187,7 @@ const lightFrom = (kit: Kit): fc.Arbitrary<Shoot['setups'][string]['lights'][str
     modifierPinned: fc.boolean(),
   });
 
-const setupFrom = (
-  kit: Kit,
-  spots: Shoot['spots'],
-): fc.Arbitrary<Shoot['setups'][string]> =>
+const setupFrom = (kit: Kit, spots: Shoot['spots']): fc.Arbitrary<Shoot['setups'][string]> =>
   record({
     order,
     name,
@@ -219,7 +221,10 @@ const setupFrom = (
     pinnedFNumber: orNull(number(0.7, 128)),
     pinnedIso: orNull(number(25, 409600)),
     pinnedFilterIds: orNull(
-      fc.dictionary(oneOf(kit.filters), fc.constant(true as const), { maxKeys: 2, noNullPrototype: true }),
+      fc.dictionary(oneOf(kit.filters), fc.constant(true as const), {
+        maxKeys: 2,
+        noNullPrototype: true,
+      }),
     ),
     clockPinned: fc.boolean(),
     holdPinned: fc.boolean(),
@@ -234,14 +239,13 @@ export const shootWithKitArbitrary: fc.Arbitrary<{ readonly shoot: Shoot; readon
   .tuple(kitArbitrary, filled(spot))
   .chain(([kit, spots]) =>
     record({
-        format: fc.constant('undersky-shoot' as const),
-        version: fc.constant(1 as const),
-        id,
-        title: name,
-        date: fc.constantFrom('2027-05-14', '2028-02-29', '2011-12-30'),
-        condition: fc.constantFrom(...SKY_CONDITIONS),
-        spots: fc.constant(spots),
-        setups: mapOf(setupFrom(kit, spots)),
-      })
-      .map((shoot) => ({ shoot, kit })),
+      format: fc.constant('undersky-shoot' as const),
+      version: fc.constant(1 as const),
+      id,
+      title: name,
+      date: fc.constantFrom('2027-05-14', '2028-02-29', '2011-12-30'),
+      condition: fc.constantFrom(...SKY_CONDITIONS),
+      spots: fc.constant(spots),
+      setups: mapOf(setupFrom(kit, spots)),
+    }).map((shoot) => ({ shoot, kit })),
   );

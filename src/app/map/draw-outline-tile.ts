@@ -40,7 +40,13 @@ export const drawOutlineTile = (
     for (const ring of rings) traceFilled(pen, ring);
     context.fill('evenodd');
     stroke(pen, rings, colours.coast, 1, 0.9);
-    stroke(pen, outline.borders.filter((line) => touches(line.box, box)), colours.coast, 1, 0.5);
+    stroke(
+      pen,
+      outline.borders.filter((line) => touches(line.box, box)),
+      colours.coast,
+      1,
+      0.5,
+    );
   }
   drawGraticule(pen, z, colours.ink);
 };

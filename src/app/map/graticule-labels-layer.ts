@@ -74,12 +74,7 @@ const label = (text: string, edge: 'top' | 'left', at: number): HTMLElement => {
 
 const decimals = (stepDeg: number): number => String(stepDeg).split('.')[1]?.length ?? 0;
 
-const degrees = (
-  angleDeg: number,
-  digits: number,
-  positive: string,
-  negative: string,
-): string => {
+const degrees = (angleDeg: number, digits: number, positive: string, negative: string): string => {
   const size = Math.abs(angleDeg);
   const side = size === 0 || size === 180 ? '' : ` ${angleDeg < 0 ? negative : positive}`;
   return `${size.toFixed(digits)}°${side}`;

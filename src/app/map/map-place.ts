@@ -11,9 +11,7 @@ export const nearestCopyDeg = (longitudeDeg: number, viewLongitudeDeg: number): 
 
 /** A place read off the map: longitude back in −180 to 180, to the centimetre. */
 export const placeFromMap = (at: { readonly lat: number; readonly lng: number }): GeoPoint => ({
-  latitudeDeg: toCentimetre(
-    Math.min(MERCATOR_LIMIT_DEG, Math.max(-MERCATOR_LIMIT_DEG, at.lat)),
-  ),
+  latitudeDeg: toCentimetre(Math.min(MERCATOR_LIMIT_DEG, Math.max(-MERCATOR_LIMIT_DEG, at.lat))),
   longitudeDeg: toCentimetre(wrapDeg180(at.lng)),
 });
 

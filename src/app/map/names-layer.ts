@@ -21,9 +21,7 @@ export type NamesData = {
 const MOST_NAMES = 80;
 
 /** Smallest population named, by zoom from 0; closer in, every place is. */
-const SMALLEST_BY_ZOOM = [
-  8e6, 8e6, 4e6, 2e6, 1e6, 5e5, 2e5, 1e5, 4e4, 15_000, 6000, 2500, 1000,
-];
+const SMALLEST_BY_ZOOM = [8e6, 8e6, 4e6, 2e6, 1e6, 5e5, 2e5, 1e5, 4e4, 15_000, 6000, 2500, 1000];
 
 class NamesLayer extends Layer {
   private readonly sheet = document.createElement('div');
@@ -71,7 +69,9 @@ class NamesLayer extends Layer {
       this.data.keepClear.map((point) => spotBox(layerPoint(point))),
     );
     this.sheet.replaceChildren(
-      ...inView.filter((_, index) => free[index] === 0).map(({ name, at }) => nameElement(name, at)),
+      ...inView
+        .filter((_, index) => free[index] === 0)
+        .map(({ name, at }) => nameElement(name, at)),
     );
   }
 }

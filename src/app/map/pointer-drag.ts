@@ -51,7 +51,8 @@ const follow = (element: HTMLElement | SVGElement, press: PointerEvent, drag: Dr
     );
 
   on('pointermove', (event) => {
-    moved ||= Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) > CLICK_SLACK_PX;
+    moved ||=
+      Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) > CLICK_SLACK_PX;
     if (!moved) return;
     element.classList.add('dragging');
     drag.move(event);

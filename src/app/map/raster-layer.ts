@@ -5,5 +5,4 @@ export const makeRasterLayer = (): TileLayer => new TileLayer('', { zIndex: 2, m
 export const drawRasterLayer = (layer: TileLayer, url: string): void => void layer.setUrl(url);
 
 /** Whether every placeholder of a tile address is one that a map can fill in. */
-export const isTileAddress = (url: string): boolean =>
-  !/\{ *(?!(?:s|x|y|z|r) *\})/.test(url);
+export const isTileAddress = (url: string): boolean => !/\{ *(?!(?:s|x|y|z|r) *\})/.test(url);

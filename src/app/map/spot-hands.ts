@@ -80,11 +80,7 @@ const azimuthOf = (view: SpotView, pointer: Point): number => {
   return atan2Deg(x, -y);
 };
 
-const holding = (
-  view: SpotView,
-  report: () => void,
-  move: (event: PointerEvent) => void,
-): Drag => {
+const holding = (view: SpotView, report: () => void, move: (event: PointerEvent) => void): Drag => {
   const letGo = (): void => {
     view.held = false;
     view.figure.root.classList.remove('held');

@@ -16,7 +16,8 @@ export type SpotLayerData = SpotReport & {
 class SpotLayer extends Layer {
   private readonly views = new Map<string, SpotView>();
   private data: SpotLayerData | null = null;
-  private revealedId: string | null = null;
+  /** Undefined until the first view is there. */
+  private revealedId: string | null | undefined;
 
   override onAdd(): this {
     if (this.data) this.show(this.data);
@@ -26,7 +27,7 @@ class SpotLayer extends Layer {
   override onRemove(): this {
     for (const view of this.views.values()) view.remove();
     this.views.clear();
-    this.revealedId = null;
+    this.revealedId = undefined;
     return this;
   }
 
@@ -61,8 +62,9 @@ class SpotLayer extends Layer {
 
   /** A spot chosen in a list may lie out of view, and so may the handle that turns its camera. */
   private reveal(selectedId: string | null): void {
+    const gliding = this.revealedId !== undefined;
     this.revealedId = selectedId;
-    if (selectedId !== null) this.views.get(selectedId)?.reveal();
+    if (selectedId !== null) this.views.get(selectedId)?.reveal({ gliding });
   }
 
   private makeView(

@@ -1,5 +1,5 @@
-import { DivIcon, LatLng, Marker } from 'leaflet';
-import type { FitBoundsOptions, Map as LeafletMap } from 'leaflet';
+import { DivIcon, LatLng, Marker, Point } from 'leaflet';
+import type { Map as LeafletMap } from 'leaflet';
 import type { GeoPoint } from '../../core/place/geo-point.ts';
 import { cosDeg } from '../../core/units/angle.ts';
 import type { PixelBox } from './free-boxes.ts';
@@ -24,7 +24,7 @@ const SIZES = {
 const NARROW_BELOW_PX = 600;
 
 /** Room for the handle, a name and what stands along the lower edge. */
-const CLEAR_OF_EDGES = { paddingTopLeft: [30, 40], paddingBottomRight: [30, 120] } satisfies FitBoundsOptions;
+const MARGIN_PX = { left: 30, top: 40, right: 30, bottom: 120 } as const;
 
 const METRES_PER_PIXEL_AT_ZOOM_0 = 40_075_017 / 256;
 
@@ -136,12 +136,16 @@ export class SpotView {
   }
 
   /** Moves the map no farther than needed to show the spot and the handle on its wedge. */
-  reveal(): void {
+  reveal({ gliding }: { readonly gliding: boolean }): void {
     const spot = this.map.latLngToContainerPoint(this.onMap());
     const { x, y } = wedge({ ...this.framing(), edgePx: this.size().edgePx }).handle;
-    const animate = this.map.options.zoomAnimation === true;
-    for (const at of [spot.add([x, y]), spot])
-      this.map.panInside(this.map.containerPointToLatLng(at), { ...CLEAR_OF_EDGES, animate });
+    const size = this.map.getSize();
+    const shift = new Point(
+      shiftInto(spot.x, spot.x + x, MARGIN_PX.left, size.x - MARGIN_PX.right),
+      shiftInto(spot.y, spot.y + y, MARGIN_PX.top, size.y - MARGIN_PX.bottom),
+    );
+    const animate = gliding && this.map.options.zoomAnimation === true;
+    if (shift.x !== 0 || shift.y !== 0) this.map.panBy(shift, { animate });
   }
 
   private framing(): Pick<MapSpot, 'bearingDeg' | 'horizontalFovDeg'> {
@@ -160,3 +164,9 @@ export class SpotView {
     paintFraming(this.figure, this.framing(), this.size(), cameraDistanceM / metresPerPixel);
   }
 }
+
+/** By how much to move a window so that both values lie from one edge to the other. */
+const shiftInto = (one: number, other: number, from: number, to: number): number => {
+  const [low, high] = [Math.min(one, other), Math.max(one, other)];
+  return low < from ? low - from : Math.max(0, high - to);
+};

@@ -25,11 +25,7 @@ export const useFirstFit = (map: LeafletMap, places: readonly GeoPoint[]): void 
   );
 };
 
-export const fitPlaces = (
-  map: LeafletMap,
-  places: readonly GeoPoint[],
-  animate: boolean,
-): void => {
+export const fitPlaces = (map: LeafletMap, places: readonly GeoPoint[], animate: boolean): void => {
   const box = boxOfPlaces(places);
   if (!box) return;
   const size = map.getSize();

@@ -16,8 +16,12 @@ export const useLeafletMap = (): {
     return function removeMap() {
       size.disconnect();
       made.remove();
+      endZoom(made);
       setMap(null);
     };
   }, []);
   return { map, mapNode };
 };
+
+/** A zoom still under way sets a timer that Leaflet 1.9 does not clear when the map is removed. */
+const endZoom = (map: LeafletMap): void => void Object.assign(map, { _animatingZoom: false });

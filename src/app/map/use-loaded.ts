@@ -18,7 +18,9 @@ export const useLoaded = <Key extends string, Value>(
       let wanted = true;
       const settle = (value: Value | null): void => {
         if (wanted)
-          setLoaded((held) => (value === null ? { ...held, failed: true } : { value, failed: false }));
+          setLoaded((held) =>
+            value === null ? { ...held, failed: true } : { value, failed: false },
+          );
       };
       start(key).then(settle, () => settle(null));
       return function forget() {

@@ -32,16 +32,12 @@ export const wedge = ({
 };
 
 /** The line across the wedge at a depth along the bearing, as an SVG path. */
-export const acrossPath = (
-  { left, right, handle }: Wedge,
-  depthPx: number,
-): string => {
+export const acrossPath = ({ left, right, handle }: Wedge, depthPx: number): string => {
   const share = depthPx / Math.hypot(handle.x, handle.y);
   return `M${pair(scaled(left, share))}L${pair(scaled(right, share))}`;
 };
 
-export const wedgePath = ({ left, right }: Wedge): string =>
-  `M0,0L${pair(left)}L${pair(right)}Z`;
+export const wedgePath = ({ left, right }: Wedge): string => `M0,0L${pair(left)}L${pair(right)}Z`;
 
 const offset = (azimuthDeg: number, radius: number): Offset => ({
   x: radius * sinDeg(azimuthDeg),

@@ -9,7 +9,9 @@ const CLEAR_LINKE_TURBIDITY = 3;
 /** Under this the models are not asked how the light changes with turbidity or height. */
 const LOWEST_MODEL_ALTITUDE_DEG = 10;
 /** Under this the split between beam and sky is no longer asked how strong the beam is. */
-const LOWEST_SPLIT_ALTITUDE_DEG = 2;
+const LOWEST_SPLIT_ALTITUDE_DEG = 2.5;
+/** Power of the model's fall that the beam takes below: the most that lets the sky's light sink with the sun at every height. */
+const LOW_BEAM_FALL = 0.75;
 /** Under this the split's beam is past all bounds. */
 const LOWEST_SPLIT_ANSWER_DEG = 0.1;
 /** Coefficient of the global light in the air mass, per unit of turbidity. [ineichenPerez2002] */
@@ -93,8 +95,8 @@ const diffuseShare = ({ linkeTurbidity, elevationM }: Air, apparentAltitudeDeg: 
 
 /**
  * What the split leaves to the beam. The model's sky light vanishes at the horizon and the
- * level does not, so that under 2° the rest would grow without bound: there the beam falls
- * from its value at 2° as the model's beam does, and the sky keeps the difference.
+ * level does not, so that under 2.5° the rest would grow without bound: there the beam
+ * falls from its value at 2.5° with the model's beam, and the sky keeps the difference.
  */
 const cloudlessBeamLux = (
   air: Air,
@@ -125,6 +127,6 @@ const cloudlessBeamLux = (
     }).beamNormalWm2;
   return Math.min(
     splitBeamLux,
-    (beamThereLux * beamWm2(altitudeDeg)) / beamWm2(LOWEST_SPLIT_ALTITUDE_DEG),
+    beamThereLux * (beamWm2(altitudeDeg) / beamWm2(LOWEST_SPLIT_ALTITUDE_DEG)) ** LOW_BEAM_FALL,
   );
 };

@@ -30,7 +30,11 @@ export function changedCase(
   const sameLight = !changes.some((change) => MOVES_THE_LIGHT.has(change.kind));
   const made = setupCase(now, sameLight ? base.light : undefined);
   if (!made.ok || made.value.input === null) return null;
-  const input = changes.reduce(supposed, made.value.input);
+  const { sources } = made.value;
+  const input = changes.reduce(
+    (before, change) => supposed(before, change, sources),
+    made.value.input,
+  );
   return { asked: now, case: made.value, input, answer: attemptRecipe(input) };
 }
 
@@ -53,7 +57,11 @@ function instantAfter(
 }
 
 /** What no document can hold: a camera, a filter or a darkening that is only supposed. */
-function supposed(input: RecipeInput, change: SetupChange): RecipeInput {
+function supposed(
+  input: RecipeInput,
+  change: SetupChange,
+  sources: SetupCase['sources'],
+): RecipeInput {
   switch (change.kind) {
     case 'sync-shutter':
       return {
@@ -66,6 +74,15 @@ function supposed(input: RecipeInput, change: SetupChange): RecipeInput {
       };
     case 'nd':
       return { ...input, ndStops: [...input.ndStops, change.stops] };
+    case 'head-nd':
+      return {
+        ...input,
+        lights: input.lights.map((light, place) =>
+          change.lightIds.includes(sources[place]?.lightId ?? '')
+            ? { ...light, lossStops: light.lossStops + change.stops }
+            : light,
+        ),
+      };
     case 'polariser': {
       const { patchEv, meanEv } = input.sky;
       return {

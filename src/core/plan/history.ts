@@ -143,6 +143,8 @@ const wordsFor =
     const known = entries
       .flatMap((entry) => [...entry.inversePatches, ...entry.patches])
       .filter((patch) => overlaps(patch.path, path) && patch.path.length <= path.length)
-      .map((patch) => patch.path.reduceRight<unknown>((value, key) => ({ [key]: value }), patch.value));
+      .map((patch) =>
+        patch.path.reduceRight<unknown>((value, key) => ({ [key]: value }), patch.value),
+      );
     return fieldWords([document, ...known.toReversed()], path);
   };

@@ -52,6 +52,14 @@ export function recipeFixChanges(
       return [{ kind: 'leave-out', lightIds: sources.map(({ lightId }) => lightId) }];
     case 'nd':
       return [{ kind: 'nd', stops: tenth(fix.value) }];
+    case 'head-nd':
+      return [
+        {
+          kind: 'head-nd',
+          lightIds: sources.map(({ lightId }) => lightId),
+          stops: tenth(fix.value),
+        },
+      ];
     case 'unpin-shutter':
       return [unpin('shutter', fix.value)];
     case 'unpin-aperture':

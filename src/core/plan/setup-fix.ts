@@ -22,6 +22,7 @@ export type SetupChange =
   | { readonly kind: 'focal-length'; readonly focalLengthMm: number; readonly cameraDistanceM: number }
   | { readonly kind: 'polariser'; readonly upToStops: number }
   | { readonly kind: 'nd'; readonly stops: number }
+  | { readonly kind: 'head-nd'; readonly lightIds: readonly string[]; readonly stops: number }
   | { readonly kind: 'unpin'; readonly pin: 'shutter' | 'aperture' | 'iso' | 'filters' | 'power'; readonly lightIds: readonly string[]; readonly costsStops: number }; // prettier-ignore
 
 /** A change, or the two lightest together, solved again. */
@@ -81,6 +82,7 @@ export function changeEdit(setupId: string, change: SetupChange): Edit<Shoot> | 
     case 'sync-shutter':
     case 'polariser':
     case 'nd':
+    case 'head-nd':
       return null;
   }
 }

@@ -89,6 +89,7 @@ function pairs(
 const SUPPOSED_OR_MOVED: ReadonlySet<SetupChange['kind']> = new Set([
   'sync-shutter',
   'nd',
+  'head-nd',
   'polariser',
   'bearing',
   'tilt',
@@ -114,6 +115,7 @@ const WEIGHT: Readonly<Record<SetupChange['kind'], number>> = {
   bearing: 9,
   'focal-length': 10,
   tilt: 10,
+  'head-nd': 8,
   'leave-out': 11,
   polariser: 12,
   nd: 13,

@@ -20,6 +20,8 @@ export function standingPaths(
       const withdrawn = new Set(
         withdrawnBy.get(entry.id)?.patches.map(({ path }) => JSON.stringify(path)),
       );
-      return entry.patches.map(({ path }) => path).filter((path) => !withdrawn.has(JSON.stringify(path)));
+      return entry.patches
+        .map(({ path }) => path)
+        .filter((path) => !withdrawn.has(JSON.stringify(path)));
     });
 }

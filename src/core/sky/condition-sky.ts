@@ -18,3 +18,11 @@ export const conditionSky = (input: DaylightInput): Sky => {
   });
   return (direction) => luminanceTowards(field, direction);
 };
+
+export const luminancesTowards = (sky: Sky, directions: readonly Direction[]): Float64Array => {
+  const luminances = new Float64Array(directions.length);
+  directions.forEach((direction, at) => {
+    luminances[at] = sky(direction);
+  });
+  return luminances;
+};

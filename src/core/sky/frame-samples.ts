@@ -1,7 +1,6 @@
 import type { Skyline } from '../skyline/skyline.ts';
 import { wrapDeg180 } from '../units/angle.ts';
 import type { Direction } from '../units/direction.ts';
-import { type DirectionList, directionList } from './direction-list.ts';
 import { type Framing, isInsidePicture } from './framing.ts';
 import type { Patch } from './patch.ts';
 import {
@@ -15,12 +14,12 @@ import {
 import { type FrameScene, frameScene, type SkyCell, skyCells } from './sky-cells.ts';
 
 /**
- * Directions at which a sky is looked at to read it in a frame. In the list: first the sky
+ * Directions at which a sky is looked at to read it in a frame. In order: first the sky
  * cells of the frame, then points on the edge of its sky, then the sky cells of the patch.
  */
 export type FrameSamples = {
   readonly scene: FrameScene;
-  readonly directions: DirectionList;
+  readonly directions: readonly Direction[];
   /** Of each cell's sky, as a fraction of the picture; 0 for the points on the edge. */
   readonly areaFraction: Float64Array;
   readonly frameCells: number;
@@ -61,7 +60,7 @@ export const frameSamples = ({ framing, skyline, patch }: FrameInput): FrameSamp
   });
   return {
     scene,
-    directions: directionList(cells.map((cell) => cell.direction)),
+    directions: cells.map((cell) => cell.direction),
     areaFraction,
     frameCells: frameCells.length,
     edgePoints: edge.length,

@@ -2,7 +2,6 @@ import type { Daylight } from '../daylight/daylight-at.ts';
 import type { SunPosition } from '../sun-moon/sun-position.ts';
 import { radFromDeg } from '../units/angle.ts';
 import type { Direction } from '../units/direction.ts';
-import type { DirectionList } from './direction-list.ts';
 import { type UnitVector, unitVector } from './framing.ts';
 import { gradation } from './general-sky.ts';
 import type { SkyModel, SkyPoints } from './sky-model.ts';
@@ -89,7 +88,7 @@ export const luminanceTowards = (field: SkyField, direction: Direction): number 
 export const fillLuminance = (field: SkyField, points: SkyPoints, into: Float64Array): void => {
   fillShape(field, field.sun, points, into);
   const { scale, evenCdM2 } = field;
-  for (let at = 0; at < points.directions.count; at += 1) {
+  for (let at = 0; at < points.count; at += 1) {
     into[at] = evenCdM2 + scale * (into[at] ?? NaN);
   }
 };
@@ -97,7 +96,7 @@ export const fillLuminance = (field: SkyField, points: SkyPoints, into: Float64A
 /** The quadrature has its sun in the north: only the sun's altitude counts. */
 const horizontalIntegral = (shape: SkyShape, sunAltitudeDeg: number): number => {
   const { points, horizontalWeight } = shape.model.quadrature;
-  const values = new Float64Array(points.directions.count);
+  const values = new Float64Array(points.count);
   fillShape(shape, unitVector({ azimuthDeg: 0, altitudeDeg: sunAltitudeDeg }), points, values);
   let sum = 0;
   for (let at = 0; at < values.length; at += 1) {
@@ -112,20 +111,20 @@ const fillShape = (
   points: SkyPoints,
   into: Float64Array,
 ): void => {
-  const { directions, gradation: gradations, scattered, glowing } = points;
+  const { count, gradation: gradations, scattered, glowing } = points;
   const { standardShare: share, twilight } = shape;
   const { indicatrixTable } = shape.model;
   if (share > 0) {
-    for (let at = 0; at < directions.count; at += 1) {
-      const cosineFromSun = cosineBetween(sun, directions, at);
+    for (let at = 0; at < count; at += 1) {
+      const cosineFromSun = cosineBetween(sun, points, at);
       into[at] = (gradations[at] ?? NaN) * atAngle(indicatrixTable, cosineFromSun);
     }
   }
   if (share === 1) return;
-  for (let at = 0; at < directions.count; at += 1) {
+  for (let at = 0; at < count; at += 1) {
     const inTwilight = twilightLuminance(
       twilight,
-      cosineBetween(sun, directions, at),
+      cosineBetween(sun, points, at),
       scattered[at] ?? NaN,
       glowing[at] ?? NaN,
     );
@@ -133,7 +132,7 @@ const fillShape = (
   }
 };
 
-const cosineBetween = (sun: UnitVector, { east, north, up }: DirectionList, at: number): number =>
+const cosineBetween = (sun: UnitVector, { east, north, up }: SkyPoints, at: number): number =>
   (east[at] ?? NaN) * sun.east + (north[at] ?? NaN) * sun.north + (up[at] ?? NaN) * sun.up;
 
 /** Between two luminances in stops. */

@@ -1,7 +1,6 @@
 import type { SunPosition } from '../sun-moon/sun-position.ts';
 import type { Direction } from '../units/direction.ts';
-import type { Sky } from './condition-sky.ts';
-import { valuesAlong } from './direction-list.ts';
+import { luminancesTowards, type Sky } from './condition-sky.ts';
 import { type FrameReading, readFrame } from './frame-reading.ts';
 import { type FrameInput, frameSamples } from './frame-samples.ts';
 import { isInsidePicture } from './framing.ts';
@@ -23,7 +22,7 @@ export const skyInFrame = (
   const sun = input.sun === undefined ? null : sunInPicture(samples.scene, input.sun);
   return readFrame(
     samples,
-    valuesAlong(samples.directions, input.sky),
+    luminancesTowards(input.sky, samples.directions),
     sun === null ? null : input.sky(sun),
   );
 };

@@ -1,7 +1,7 @@
 import { SKY_CONDITION_TRAITS, type SkyCondition } from '../daylight/sky-condition.ts';
 import { cosDeg, radFromDeg, sinDeg } from '../units/angle.ts';
 import type { Direction } from '../units/direction.ts';
-import { type DirectionList, directionList } from './direction-list.ts';
+import { unitVector } from './framing.ts';
 import { gaussLegendre, onSpan } from './gauss-legendre.ts';
 import { GENERAL_SKIES, type GeneralSky } from './general-sky.data.ts';
 import { gradation, indicatrixOf } from './general-sky.ts';
@@ -22,9 +22,12 @@ export type SkyModel = {
   };
 };
 
-/** Directions with the factors of luminance that depend on altitude alone. */
+/** Directions as unit vectors, with the factors of luminance that depend on altitude alone. */
 export type SkyPoints = {
-  readonly directions: DirectionList;
+  readonly count: number;
+  readonly east: Float64Array;
+  readonly north: Float64Array;
+  readonly up: Float64Array;
   readonly gradation: Float64Array;
   /** `scatteredShare`, alone and times `glowTowards`. */
   readonly scattered: Float64Array;
@@ -46,16 +49,28 @@ export const modelOfStandardSky = (standard: GeneralSky, takesTwilightShape: boo
   quadrature: halfSkyQuadrature(standard),
 });
 
-export const skyPoints = (standard: GeneralSky, directions: DirectionList): SkyPoints => {
-  const scattered = directions.up.map(scatteredShare);
-  return {
-    directions,
-    gradation: directions.up.map((sine) => gradation(standard, sine)),
-    scattered,
-    glowing: directions.altitudeDeg.map(
-      (altitudeDeg, at) => glowTowards(altitudeDeg) * (scattered[at] ?? NaN),
-    ),
+export const skyPoints = (standard: GeneralSky, directions: readonly Direction[]): SkyPoints => {
+  const column = (): Float64Array => new Float64Array(directions.length);
+  const points = {
+    count: directions.length,
+    east: column(),
+    north: column(),
+    up: column(),
+    gradation: column(),
+    scattered: column(),
+    glowing: column(),
   };
+  directions.forEach((direction, at) => {
+    const { east, north, up } = unitVector(direction);
+    const scattered = scatteredShare(up);
+    points.east[at] = east;
+    points.north[at] = north;
+    points.up[at] = up;
+    points.gradation[at] = gradation(standard, up);
+    points.scattered[at] = scattered;
+    points.glowing[at] = scattered * glowTowards(direction.altitudeDeg);
+  });
+  return points;
 };
 
 const halfSkyQuadrature = (standard: GeneralSky): SkyModel['quadrature'] => {
@@ -72,7 +87,7 @@ const halfSkyQuadrature = (standard: GeneralSky): SkyModel['quadrature'] => {
     });
   });
   return {
-    points: skyPoints(standard, directionList(directions)),
+    points: skyPoints(standard, directions),
     horizontalWeight: Float64Array.from(horizontalWeight),
   };
 };

@@ -13,7 +13,7 @@ export const frameReader = (
   const samples = frameSamples(frame);
   if (samples === null) return () => null;
   const points = skyPoints(model.standard, samples.directions);
-  const luminanceCdM2 = new Float64Array(samples.directions.count);
+  const luminanceCdM2 = new Float64Array(samples.directions.length);
   return (field, sun) => {
     fillLuminance(field, points, luminanceCdM2);
     const seenSun = sunInPicture(samples.scene, sun);

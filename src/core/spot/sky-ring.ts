@@ -2,8 +2,7 @@ import { daylightAt } from '../daylight/daylight-at.ts';
 import type { SkyCondition } from '../daylight/sky-condition.ts';
 import { ev100FromLuminance } from '../exposure/exposure-value.ts';
 import type { GeoPoint } from '../place/geo-point.ts';
-import type { Sky } from '../sky/condition-sky.ts';
-import { type DirectionList, directionList, valuesAlong } from '../sky/direction-list.ts';
+import { luminancesTowards, type Sky } from '../sky/condition-sky.ts';
 import { fillLuminance, skyField } from '../sky/sky-field.ts';
 import { skyModel, skyPoints } from '../sky/sky-model.ts';
 import { skylineAltitude, type Skyline } from '../skyline/skyline.ts';
@@ -27,7 +26,7 @@ const COLUMNS = 2;
  */
 export const skyRing = (spot: { readonly sky: Sky; readonly skyline: Skyline }): Float64Array => {
   const samples = ringSamples(spot.skyline);
-  return sectorMeans(samples, valuesAlong(samples.directions, spot.sky));
+  return sectorMeans(samples, luminancesTowards(spot.sky, samples.directions));
 };
 
 /** The ring of a spot as a function of time. What does not change with the sun is worked out once. */
@@ -40,7 +39,7 @@ export const skyRingReader = (spot: {
   const samples = ringSamples(spot.skyline);
   const model = skyModel(condition);
   const points = skyPoints(model.standard, samples.directions);
-  const luminanceCdM2 = new Float64Array(samples.directions.count);
+  const luminanceCdM2 = new Float64Array(samples.directions.length);
   return ({ instantMs, dayOfYear }) => {
     const sun = sunPosition(instantMs, place);
     const moon = sun.trueAltitudeDeg < 0 ? moonPosition(instantMs, place) : undefined;
@@ -52,7 +51,7 @@ export const skyRingReader = (spot: {
 };
 
 type RingSamples = {
-  readonly directions: DirectionList;
+  readonly directions: readonly Direction[];
   /** The sector of each direction. */
   readonly sector: readonly number[];
   /** Solid angle of each direction, in any unit. */
@@ -75,7 +74,7 @@ const ringSamples = (skyline: Skyline): RingSamples => {
       weight.push(rowDeg * cosDeg(altitudeDeg));
     }
   }
-  return { directions: directionList(directions), sector, weight };
+  return { directions, sector, weight };
 };
 
 const sectorMeans = (

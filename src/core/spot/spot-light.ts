@@ -70,7 +70,7 @@ export const spotLight = (scene: SpotScene): ((instant: SpotInstant) => SpotLigh
     facingDeg: scene.framing.bearingDeg + 180,
   });
   const subjectPoints = skyPoints(model.standard, subjectAt.directions);
-  const subjectCdM2 = new Float64Array(subjectAt.directions.count);
+  const subjectCdM2 = new Float64Array(subjectAt.directions.length);
   const spreadsOf = frameSpreads(scene);
 
   return ({ instantMs, dayOfYear }) => {

@@ -8,6 +8,15 @@ export const applyFix = (input: RecipeInput, fix: Fix): RecipeInput => {
       return changeLights(input, fix, { distanceM: value });
     case 'second-head':
       return changeLights(input, fix, { heads: value });
+    case 'head-nd':
+      return {
+        ...input,
+        lights: input.lights.map((light, index) =>
+          fix.lights?.includes(index) === true
+            ? { ...light, lossStops: light.lossStops + value }
+            : light,
+        ),
+      };
     case 'sync-shutter':
       return { ...input, camera: { ...input.camera, syncShutterS: value } };
     case 'slower-shutter':

@@ -23,6 +23,8 @@ export const fixWeight = (input: RecipeInput, fix: Fix): number => {
       return 2;
     case 'nd':
       return 3;
+    case 'head-nd':
+      return 2 + fix.value / 2;
     case 'second-head':
       return 3 * (fix.value - (input.lights[fix.lights?.[0] ?? -1]?.heads ?? 1));
     case 'sync-shutter':

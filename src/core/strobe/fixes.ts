@@ -12,7 +12,14 @@ import {
 } from './camera-fixes.ts';
 import { fixPairs, smallSteps } from './fix-pairs.ts';
 import { fixWeight } from './fix-weight.ts';
-import { closerFix, furtherFix, headsFix, leaveOutFix, trimDistanceFix } from './light-fixes.ts';
+import {
+  closerFix,
+  furtherFix,
+  headNdFix,
+  headsFix,
+  leaveOutFix,
+  trimDistanceFix,
+} from './light-fixes.ts';
 import type { Fix, RecipeInput } from './recipe.ts';
 
 /**
@@ -48,6 +55,7 @@ const possibleFixes = (input: RecipeInput, problem: UnfixedProblem): readonly Fi
       case 'head-too-strong':
         return [
           furtherFix(input, problem),
+          headNdFix(input, problem),
           slowerShutterFix(input),
           darkerHoldFix(input, problem),
           leaveOutFix(problem),

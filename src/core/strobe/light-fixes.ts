@@ -64,6 +64,26 @@ export const furtherFix = (input: RecipeInput, problem: UnfixedProblem): Fix | n
   return fitsAt === null ? null : distanceFix(problem, roundUpTo(fitsAt, distanceStepM(fitsAt)));
 };
 
+/** Densest gel or cloth that is usual before a head. [lightingPractice] */
+const DENSEST_HEAD_ND_STOPS = 4;
+
+/** ND gel or diffuser before the heads of a side that are too strong, the fewest whole stops. */
+export const headNdFix = (input: RecipeInput, problem: UnfixedProblem): Fix | null => {
+  for (let value = 1; value <= DENSEST_HEAD_ND_STOPS; value += 1) {
+    const fix: Fix = {
+      kind: 'head-nd',
+      value,
+      unit: 'stops',
+      role: problem.role,
+      lights: problem.lights,
+    };
+    const judged = judgeRecipe(applyFix(input, fix));
+    if (judged.verdict !== 'head-too-strong' || judged.side?.lights[0] !== problem.lights?.[0])
+      return fix;
+  }
+  return null;
+};
+
 /** The fewest equal heads in the place of one with which the side reaches. */
 export const headsFix = (input: RecipeInput, problem: UnfixedProblem): Fix | null => {
   const [index] = problem.lights ?? [];

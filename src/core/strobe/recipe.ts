@@ -137,6 +137,7 @@ export type FixKind =
   | 'unlit-under'
   | 'shade'
   | 'leave-out'
+  | 'head-nd'
   | 'nd'
   | 'unpin-shutter'
   | 'unpin-aperture'
@@ -148,7 +149,8 @@ export type FixKind =
 export type Fix = {
   readonly kind: FixKind;
   /**
-   * New metres, heads, seconds, stops under or under the key; stops of shade or ND to add; lights
+   * New metres, heads, seconds, stops under or under the key; stops of shade, of ND
+   * on the lens or of ND gel on a head to add; lights
    * to leave out; stops a pin costs; 2 for a pair.
    */
   readonly value: number;

@@ -3,7 +3,7 @@ import { DIAL_STEP_STOPS, dialScale } from '../exposure/dial-scale.ts';
 import { filterStacks, type FilterStack } from '../exposure/lens-filter.ts';
 import { ratioFromStops, stopsFromRatio } from '../units/stops.ts';
 import { MAX_STACKED, type CameraSpan } from './camera-span.ts';
-import { lands } from './landing.ts';
+import { lands, LANDING_STOPS } from './landing.ts';
 import { neededRatio, strongestThrough } from './light-sides.ts';
 import { ambientRatioAt, fastestShutter, type RecipeCase } from './recipe-case.ts';
 import { settleHeads, type SettledHeads } from './settle-heads.ts';
@@ -22,6 +22,8 @@ const DEFAULT_APERTURE_STOPS = 5;
 const CHEAP_POWER_STOPS = -4;
 /** What a shutter clips of a flash at sync speed is back at slower ones; never more than this. */
 const OVER_FULL_STOPS = 1;
+/** A shutter farther off than this cannot land the sky. */
+const NEAR_STOPS = LANDING_STOPS + 1e-3;
 /** Two dial settings nearer than this are the same. */
 const SAME_STOPS = 1e-6;
 
@@ -41,6 +43,7 @@ export const settleDials = (question: RecipeCase): SettledDials | null => {
     isos: dialScale({ ...span.iso, stepStops: DIAL_STEP_STOPS.third }),
     stacks: possibleStacks(question),
     hardestEv: hardestHeadEv(question),
+    tried: new Map(),
   };
   const wish =
     input.wish === undefined ? DEFAULT_APERTURE_STOPS : stopsFromFNumber(input.wish.fNumber);
@@ -61,6 +64,8 @@ type Search = {
   readonly stacks: readonly FilterStack[];
   /** Flash EV at which the hardest-working head is just at full power. */
   readonly hardestEv: number;
+  /** Heads settled so far: many combinations ask the same of them. */
+  readonly tried: Map<number, SettledHeads | null>;
 };
 
 /** One combination at a given aperture, and what it is ranked by. */
@@ -78,13 +83,10 @@ const bestAtAperture = (search: Search, apertureStops: number): SettledDials | n
   const candidates = candidatesAt(search, apertureStops);
   let atAnEnd: SettledDials | null = null;
   while (candidates.length > 0) {
-    const { stack, isoStops, shutterStops, flashStops, cameraEv } = takeBest(candidates);
-    const heads = settleHeads(search.question, {
-      cameraEv,
-      shutterS: ratioFromStops(shutterStops),
-      flashShutterS: ratioFromStops(flashStops),
-    });
+    const candidate = takeBest(candidates);
+    const heads = headsFor(search, candidate);
     if (heads === null) continue;
+    const { stack, isoStops, shutterStops } = candidate;
     const settled = { shutterStops, apertureStops, isoStops, stack, heads };
     if (!heads.atAnEnd) return settled;
     atAnEnd ??= settled;
@@ -92,16 +94,34 @@ const bestAtAperture = (search: Search, apertureStops: number): SettledDials | n
   return atAnEnd;
 };
 
+const headsFor = (search: Search, candidate: Candidate): SettledHeads | null => {
+  const { cameraEv, flashStops, shutterStops } = candidate;
+  const key = Math.round(cameraEv * 1e5) * 1e7 + Math.round(flashStops * 1e5);
+  const known = search.tried.get(key);
+  if (known !== undefined) return known;
+  const heads = settleHeads(search.question, {
+    cameraEv,
+    shutterS: ratioFromStops(shutterStops),
+    flashShutterS: ratioFromStops(flashStops),
+  });
+  search.tried.set(key, heads);
+  return heads;
+};
+
 /** Every filter stack and ISO with the shutter that lands the sky, where there is one. */
 const candidatesAt = (search: Search, apertureStops: number): Candidate[] => {
   const { question, shutters, isos, stacks, hardestEv } = search;
   const { wantedEv, span } = question;
   const otherFilterStops = question.input.otherFilterStops ?? 0;
+  const fastest = shutters[0] ?? Number.NaN;
+  const slowest = shutters[shutters.length - 1] ?? Number.NaN;
   const candidates: Candidate[] = [];
   for (const stack of stacks) {
     for (const isoStops of isos) {
       const settingEv = apertureStops + stack.stops + otherFilterStops - isoStops;
-      const shutterStops = nearestValue(shutters, settingEv - wantedEv);
+      const exactStops = settingEv - wantedEv;
+      if (exactStops < fastest - NEAR_STOPS || exactStops > slowest + NEAR_STOPS) continue;
+      const shutterStops = nearestValue(shutters, exactStops);
       const cameraEv = settingEv - shutterStops;
       if (!lands(cameraEv - wantedEv)) continue;
       const flashStops = isAboveSync(span, shutterStops) ? span.hssFlashStops : shutterStops;

@@ -1,5 +1,4 @@
-import type { Sky } from '../sky/condition-sky.ts';
-import { valuesAlong } from '../sky/direction-list.ts';
+import { luminancesTowards, type Sky } from '../sky/condition-sky.ts';
 import type { SunPosition } from '../sun-moon/sun-position.ts';
 import { readSkylight, type SubjectIlluminance, withBeam } from './subject-reading.ts';
 import { type SubjectScene, subjectSamples } from './subject-samples.ts';
@@ -19,6 +18,6 @@ export const subjectIlluminance = (
   },
 ): SubjectIlluminance => {
   const samples = subjectSamples(input);
-  const luminanceCdM2 = valuesAlong(samples.directions, input.sky);
+  const luminanceCdM2 = luminancesTowards(input.sky, samples.directions);
   return withBeam(samples, readSkylight(samples, luminanceCdM2), input);
 };

@@ -31,7 +31,7 @@ export const readSkylight = (
   let groundLux = 0;
   let planeLux = 0;
   let domeLux = 0;
-  for (let at = 0; at < directions.count; at += 1) {
+  for (let at = 0; at < directions.length; at += 1) {
     const luminance = luminanceCdM2[at] ?? NaN;
     groundLux += luminance * (groundWeight[at] ?? NaN);
     planeLux += luminance * (planeWeight[at] ?? NaN);

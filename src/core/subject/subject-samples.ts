@@ -1,4 +1,3 @@
-import { type DirectionList, directionList } from '../sky/direction-list.ts';
 import { gaussLegendre, onSpan } from '../sky/gauss-legendre.ts';
 import { skylineAltitude, type Skyline } from '../skyline/skyline.ts';
 import { cosDeg, radFromDeg, sinDeg } from '../units/angle.ts';
@@ -17,7 +16,7 @@ export type SubjectScene = {
 export type SubjectSamples = {
   readonly scene: SubjectScene;
   readonly skylineAltitude: (azimuthDeg: number) => number;
-  readonly directions: DirectionList;
+  readonly directions: readonly Direction[];
   readonly groundWeight: Float64Array;
   readonly planeWeight: Float64Array;
   readonly domeWeight: Float64Array;
@@ -60,7 +59,7 @@ export const subjectSamples = (scene: SubjectScene): SubjectSamples => {
   return {
     scene,
     skylineAltitude: altitudeOf,
-    directions: directionList(directions),
+    directions,
     groundWeight: Float64Array.from(groundWeight),
     planeWeight: Float64Array.from(planeWeight),
     domeWeight: Float64Array.from(domeWeight),

@@ -29,6 +29,34 @@ export const SOURCES = {
     'R. Perez, P. Ineichen, R. Seals, J. Michalsky, R. Stewart, Modeling daylight availability and irradiance components from direct and global irradiance, Solar Energy 44 (1990) 271–289.',
   rayleighScattering:
     'Lord Rayleigh, On the light from the sky, its polarization and colour, Philosophical Magazine 41 (1871) 107-120, 274-279. doi:10.1080/14786447108640452',
+  iso1230:
+    'ISO 1230:2007, Photography: Determination of flash guide numbers.',
+  iso2827:
+    'ISO 2827:1988, Photography: Electronic flash equipment: Determination of light output and performance.',
+  iso517:
+    'ISO 517:2008, Photography: Apertures and related properties pertaining to photographic lenses: Designations and measurements.',
+  iso516:
+    'ISO 516:2019, Camera shutters: Timing: General definition and mechanical shutter measurements.',
+  iso12232:
+    'ISO 12232:2019, Photography: Digital still cameras: Determination of exposure index, ISO speed ratings, standard output sensitivity, and recommended exposure index.',
+  iso5:
+    'ISO 5-1:2009, Photography and graphic technology: Density measurements, part 1: Geometry and functional notation (optical density is the logarithm of the reciprocal of transmittance).',
+  apex1961:
+    'ASA PH2.12-1961, American Standard General-Purpose Photographic Exposure Meters (photoelectric type), additive system of photographic exposure.',
+  iesHandbook:
+    'M. S. Rea (ed.), IESNA Lighting Handbook, 9th ed., Illuminating Engineering Society of North America, 2000, ch. 9: illuminance from a disc source and the five-times rule.',
+  ray2002:
+    'S. F. Ray, Applied Photographic Optics, 3rd ed., Focal Press, 2002.',
+  lightingPractice:
+    'Common practice of location lighting: figures in general use without a single published measurement.',
+  practitionerPages:
+    'Figures published by practitioners and in equipment manuals, collected and recomputed; a single one is often a stop off.',
+  iso15469:
+    'ISO 15469:2004 (CIE S 011/E:2003), Spatial distribution of daylight: CIE standard general sky.',
+  darulaKittler2002:
+    'S. Darula, R. Kittler, CIE general sky standard defining luminance distributions, Proc. eSim 2002, Montréal.',
+  schaefer1998:
+    'B. E. Schaefer, To the visual limits, Sky & Telescope 95 (May 1998) 57, with the listing published beside it.',
 } as const satisfies Record<string, string>;
 
 export type SourceKey = keyof typeof SOURCES;

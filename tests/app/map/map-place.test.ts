@@ -31,6 +31,8 @@ describe('Web Mercator agrees with the worked example of EPSG:3857 (IOGP 373-7-2
   });
 });
 
+const at = (longitudeDeg: number) => ({ latitudeDeg: 50, longitudeDeg });
+
 describe('the date line', () => {
   test('179.9° W is drawn beside 179.9° E, not a world away', () => {
     expect(nearestCopyDeg(-179.9, 179.9)).toBeCloseTo(180.1, 9);
@@ -60,7 +62,6 @@ describe('the date line', () => {
   });
 
   test('the box of places far from it does not cross it', () => {
-    const at = (longitudeDeg: number) => ({ latitudeDeg: 50, longitudeDeg });
     const box = boxOfPlaces([at(13), at(-3), at(5)]);
     expect(box?.westDeg).toBe(-3);
     expect(box?.eastDeg).toBe(13);

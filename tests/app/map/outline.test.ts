@@ -9,7 +9,8 @@ const areaOf = (ring: ArrayLike<number>): number => {
   let twice = 0;
   for (let index = 0; index < ring.length; index += 2) {
     const next = (index + 2) % ring.length;
-    twice += (ring[index] ?? 0) * (ring[next + 1] ?? 0) - (ring[next] ?? 0) * (ring[index + 1] ?? 0);
+    twice +=
+      (ring[index] ?? 0) * (ring[next + 1] ?? 0) - (ring[next] ?? 0) * (ring[index + 1] ?? 0);
   }
   return Math.abs(twice) / 2;
 };
@@ -21,8 +22,16 @@ describe('land cut to one tile', () => {
     { what: 'an island inside stays whole', ring: [2, 2, 8, 2, 8, 8, 2, 8], area: 36 },
     { what: 'an island elsewhere vanishes', ring: [20, 2, 28, 2, 28, 8], area: 0 },
     { what: 'land all round fills it', ring: [-90, -90, 90, -90, 90, 90, -90, 90], area: 100 },
-    { what: 'half of an island across the edge is left', ring: [5, 0, 15, 0, 15, 10, 5, 10], area: 50 },
-    { what: 'a diagonal coast past the corner', ring: [-10, 5, 5, -10, 90, -10, 90, 90, -10, 90], area: 100 },
+    {
+      what: 'half of an island across the edge is left',
+      ring: [5, 0, 15, 0, 15, 10, 5, 10],
+      area: 50,
+    },
+    {
+      what: 'a diagonal coast past the corner',
+      ring: [-10, 5, 5, -10, 90, -10, 90, 90, -10, 90],
+      area: 100,
+    },
     { what: 'a diagonal coast over the corner', ring: [-10, 15, 15, -10, 90, 90], area: 87.5 },
     {
       what: 'a coast with many points far outside',
@@ -42,7 +51,13 @@ const outlineOf = (...rings: number[][][]): ReturnType<typeof flatOutline> =>
 
 describe('land on the date line', () => {
   test('an island on it is small on both sides, not a bar across the world', () => {
-    const island = [[179, 10], [-179, 10], [-179, 11], [179, 11], [179, 10]];
+    const island = [
+      [179, 10],
+      [-179, 10],
+      [-179, 11],
+      [179, 11],
+      [179, 10],
+    ];
     const boxes = outlineOf(island).polygons.map((polygon) => polygon.box);
     expect(boxes).toHaveLength(2);
     // 2° of 360° in a world 256 px wide.
@@ -52,7 +67,14 @@ describe('land on the date line', () => {
   });
 
   test('a coast once round the south pole is closed behind it', () => {
-    const coast = [[-180, -70], [-90, -70], [0, -70], [90, -70], [180, -70], [-180, -70]];
+    const coast = [
+      [-180, -70],
+      [-90, -70],
+      [0, -70],
+      [90, -70],
+      [180, -70],
+      [-180, -70],
+    ];
     const polygon = outlineOf(coast).polygons[0];
     expect(polygon?.box.bottom).toBe(256);
     const top = polygon?.box.top ?? Number.NaN;
@@ -77,9 +99,9 @@ describe('the graticule', () => {
   });
 });
 
-describe('names that would cover each other', () => {
-  const at = (left: number) => ({ left, right: left + 10, top: 0, bottom: 10 });
+const at = (left: number) => ({ left, right: left + 10, top: 0, bottom: 10 });
 
+describe('names that would cover each other', () => {
   test('the first one stands, the next takes its other place or none', () => {
     expect(freeBoxes([[at(0)], [at(5), at(20)], [at(8), at(22)]], [])).toEqual([0, 1, -1]);
   });

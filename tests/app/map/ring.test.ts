@@ -47,10 +47,10 @@ describe('the tone of a sector', () => {
   });
 });
 
-describe('the sectors of the ring', () => {
-  const corners = (path: string): readonly (readonly number[])[] =>
-    [...path.matchAll(/(-?\d+\.\d{4}),(-?\d+\.\d{4})/g)].map(([, x, y]) => [Number(x), Number(y)]);
+const corners = (path: string): readonly (readonly number[])[] =>
+  [...path.matchAll(/(-?\d+\.\d{4}),(-?\d+\.\d{4})/g)].map(([, x, y]) => [Number(x), Number(y)]);
 
+describe('the sectors of the ring', () => {
   test('72 of them, and all lie between the hole and the rim', () => {
     const paths = ringSectorPaths(72);
     expect(paths).toHaveLength(72);

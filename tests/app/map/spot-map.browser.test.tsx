@@ -4,7 +4,7 @@ import { page, userEvent } from 'vitest/browser';
 import { render } from 'vitest-browser-react';
 import type { MapSpot } from '../../../src/app/map/map-spot.ts';
 import { RingLegend } from '../../../src/app/map/RingLegend.tsx';
-import type { SpotMapProps } from '../../../src/app/map/SpotMap.tsx';
+import type { SpotMapProps } from '../../../src/app/map/spot-map-props.ts';
 import { SpotMap } from '../../../src/app/map/SpotMap.tsx';
 
 const flatRing = Array.from({ length: 72 }, (_, index) => (index < 18 ? Number.NaN : 14));
@@ -218,10 +218,10 @@ describe('by keyboard', () => {
   });
 });
 
-describe('the base map', () => {
-  const requests = (): readonly string[] =>
-    performance.getEntriesByType('resource').map(({ name }) => name);
+const requests = (): readonly string[] =>
+  performance.getEntriesByType('resource').map(({ name }) => name);
 
+describe('the base map', () => {
   test('without tiles nothing is asked of any network', async () => {
     performance.clearResourceTimings();
     const asked = vi.spyOn(window, 'fetch');
@@ -249,7 +249,13 @@ describe('the base map', () => {
 
   test('land is drawn where the outline has it and the sea is left clear', async () => {
     const [west, east, south, north] = [13.74, 13.7615, 45.6, 45.7];
-    const land = [[west, south], [east, south], [east, north], [west, north], [west, south]];
+    const land = [
+      [west, south],
+      [east, south],
+      [east, north],
+      [west, north],
+      [west, south],
+    ];
     await show({
       selectedId: null,
       loadOutline: async () => ({
@@ -260,7 +266,9 @@ describe('the base map', () => {
     await expect.element(page.getByText('outline only, coarse at this scale')).toBeVisible();
     await vi.waitFor(() => {
       expect(paintedUnder(find('.spot:has([aria-label="Pier head"]) .spot-button'))).toBe(255);
-      expect(paintedUnder(find('.spot:has([aria-label="Lighthouse terrace"]) .spot-button'))).toBe(0);
+      expect(paintedUnder(find('.spot:has([aria-label="Lighthouse terrace"]) .spot-button'))).toBe(
+        0,
+      );
     });
   });
 });
@@ -277,6 +285,36 @@ const paintedUnder = (element: Element): number => {
   }
   return -1;
 };
+
+test('a map taken away in the middle of a zoom leaves nothing behind that fails', async () => {
+  const failures: unknown[] = [];
+  const note = (event: ErrorEvent): void => void failures.push(event.error);
+  window.addEventListener('error', note);
+  const screen = await show();
+  await userEvent.click(page.getByRole('button', { name: 'Zoom out' }));
+  await screen.unmount();
+  await new Promise((later) => setTimeout(later, 400));
+  window.removeEventListener('error', note);
+  expect(failures).toEqual([]);
+});
+
+test('a spot chosen in a list out of the view is brought into it, with its handle', async () => {
+  const far = { ...terrace, point: { latitudeDeg: 45.7, longitudeDeg: 13.9 } };
+  const fitTo = [pier.point];
+  const screen = await show({ spots: [pier, far], fitTo });
+  const frame = find('.spot-map-view').getBoundingClientRect();
+  await screen.rerender(
+    <div style={{ width: 900, height: 640 }}>
+      <SpotMap {...propsFor({ spots: [pier, far], fitTo, selectedId: 'terrace' })} />
+    </div>,
+  );
+  await vi.waitFor(() => {
+    for (const part of ['.selected .spot-button', '.selected .spot-handle']) {
+      const { x, y } = centreOf(find(part));
+      expect(x > frame.left && x < frame.right && y > frame.top && y < frame.bottom).toBe(true);
+    }
+  });
+});
 
 test('markup in the name of a spot stays text', async () => {
   const name = '<img src=x onerror="window.broken=1"><b>Quay</b>';
@@ -344,11 +382,13 @@ test('panning moves nothing of a spot but the sheet it lies on', async () => {
   const watch = new MutationObserver((records) => changes.push(...records));
   for (const spot of document.querySelectorAll('.spot'))
     watch.observe(spot.querySelector('.spot-ring') ?? spot, { childList: true, subtree: true });
-  await dragBy(find('.leaflet-map-pane'), 0, 0);
+  const ring = find('.selected .spot-button');
+  const before = centreOf(ring);
   await userEvent.dragAndDrop(find('.spot-map-view'), find('.spot-map-view'), {
     sourcePosition: { x: 700, y: 500 },
     targetPosition: { x: 600, y: 450 },
   });
+  await vi.waitFor(() => expect(before.x - centreOf(ring).x).toBeGreaterThan(50));
   expect(changes).toEqual([]);
   watch.disconnect();
 });

@@ -1,6 +1,7 @@
 import type { SkyCondition } from '../../../core/daylight/sky-condition.ts';
 import type { SetupColumn } from '../../../core/plan/setup-column.ts';
 import type { InstantSpan } from '../../../core/spot/sun-windows.ts';
+import { SUN_EVENT_ALTITUDE_DEG } from '../../../core/sun-moon/sun-events.ts';
 import { clockTime } from '../../../core/units/civil-time.ts';
 import { CONDITION_NAMES } from '../../ui/condition-names.ts';
 import { tenths } from '../../ui/figure-text.ts';
@@ -25,8 +26,9 @@ export function sunLines(sun: SunDay, zone: string, condition: SkyCondition): re
   const { events, windows, day } = sun;
   const at = (ms: number | null, otherwise: string): string =>
     ms === null ? otherwise : clockTime(ms, zone);
-  const never = sun.noonAltitudeDeg > 0 ? 'it does not set on this date' : 'the sun stays down all day';
-  const neverRises = sun.noonAltitudeDeg > 0 ? 'it is up since before this date' : never;
+  const isUp = sun.noonAltitudeDeg > SUN_EVENT_ALTITUDE_DEG.riseSet;
+  const noRise = isUp ? 'none: it is up already' : 'none: the sun stays down';
+  const noSet = isUp ? 'none: the sun stays up' : 'none: the sun stays down';
   const first = windows.directSun[0];
   const last = windows.directSun.at(-1);
   const overcast = condition.endsWith('overcast');
@@ -35,8 +37,8 @@ export function sunLines(sun: SunDay, zone: string, condition: SkyCondition): re
     return before === undefined ? '' : spanText({ fromMs: before.toMs, toMs: span.fromMs }, zone);
   });
   return [
-    line('Sunrise, level horizon', 'sunrise', at(events.sunriseMs, neverRises)),
-    line('Sunset, level horizon', 'sunset', at(events.sunsetMs, never)),
+    line('Sunrise, level horizon', 'sunrise', at(events.sunriseMs, noRise)),
+    line('Sunset, level horizon', 'sunset', at(events.sunsetMs, noSet)),
     line(
       'First direct sun',
       'first-sun',

@@ -1,0 +1,58 @@
+import type { ReactNode } from 'react';
+
+import { editKitItem, removeKitItem } from '../../../core/plan/edits.ts';
+import type { KitShelf } from '../../../core/plan/kit.ts';
+import { useEditKit, useShoot } from '../../state/documents.tsx';
+import { say } from '../../state/view.ts';
+import { TextField } from '../../ui/TextField.tsx';
+import { setupsThatUse } from './setups-that-use.ts';
+
+type ItemFrameProps = {
+  readonly shelf: KitShelf;
+  readonly id: string;
+  readonly name: string;
+  readonly children: ReactNode;
+};
+
+/** One item: folded to its name, or open with its fields, its users and the way out. */
+export function ItemFrame({ shelf, id, name, children }: ItemFrameProps): ReactNode {
+  const edit = useEditKit();
+  const users = setupsThatUse(useShoot(), shelf, id);
+  return (
+    <li>
+      <details data-item={id}>
+        <summary>{name}</summary>
+        <div className="item">
+          <TextField
+            label="Name"
+            field={`${shelf}-name`}
+            maxLength={120}
+            value={name}
+            faultOf={(text) =>
+              text.trim() === '' ? 'found nothing, expected a name of 1 to 120 characters' : null
+            }
+            onCommit={(text) => edit(`name of ${name}`, editKitItem(shelf, id, { name: text }))}
+          />
+          {children}
+          <div className="item-foot">
+            <span className="quiet">
+              {users.length === 0 ? 'In no setup of this shoot.' : `Used by ${users.join(', ')}.`}
+            </span>
+            <button
+              type="button"
+              data-remove-item={id}
+              onClick={() => {
+                edit(`remove ${name}`, removeKitItem(shelf, id));
+                say(
+                  `Removed ${name}. Undo brings it back.${users.length > 0 ? ` ${users.join(', ')} cannot be solved without it.` : ''}`,
+                );
+              }}
+            >
+              Remove
+            </button>
+          </div>
+        </div>
+      </details>
+    </li>
+  );
+}

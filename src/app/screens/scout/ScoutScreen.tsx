@@ -1,0 +1,138 @@
+import './scout.css';
+import { useCallback, useEffect, useState, type ReactNode } from 'react';
+
+import { editSpotFraming } from '../../../core/plan/edits.ts';
+import { setupsAt } from '../../../core/plan/setup-light.ts';
+import { clockTime } from '../../../core/units/civil-time.ts';
+import { wrapDeg360 } from '../../../core/units/angle.ts';
+import { RingLegend } from '../../map/RingLegend.tsx';
+import { SpotMap } from '../../map/SpotMap.tsx';
+import { useAtlas } from '../../state/atlas.ts';
+import { useEditShoot, useShoot } from '../../state/documents.tsx';
+import { look, useView } from '../../state/view.ts';
+import { AddSpot } from './AddSpot.tsx';
+import { MapSettings, useMapTiles } from './MapSettings.tsx';
+import { ScoutStrip } from './ScoutStrip.tsx';
+import { SpotChooser } from './SpotChooser.tsx';
+import { SpotSheet } from './SpotSheet.tsx';
+import { useHoldWindows } from './use-hold-windows.ts';
+import { useMapSpots } from './use-map-spots.ts';
+import { useScouted } from './use-scouted.ts';
+import { useSpotPlaces } from './use-spot-places.ts';
+
+/** The map of the spots, the day, and the sheet of the spot that is looked at. */
+export function ScoutScreen(): ReactNode {
+  const shoot = useShoot();
+  const edit = useEditShoot();
+  const { scouted, minuteMs } = useScouted();
+  const { spots, ringRangeEv, ringsAtMs } = useMapSpots(shoot, minuteMs);
+  const hold = useHoldWindows(scouted?.setup?.[0] ?? null);
+  const places = useSpotPlaces();
+  const tiles = useMapTiles();
+  const [adding, setAdding] = useState(false);
+  const outline = useOutlineOnce();
+  const figuresAreThere = scouted === null || scouted.setup === null || hold !== null;
+  const drawn = useDrawn(outline.settled && figuresAreThere);
+
+  const select = (spotId: string): void => {
+    const here = setupsAt(shoot, spotId).map(([id]) => id);
+    const { setupId } = useView.getState();
+    const chosen = setupId !== null && here.includes(setupId) ? setupId : (here[0] ?? setupId);
+    look({ spotId, setupId: chosen });
+  };
+  const place: Parameters<typeof AddSpot>[0]['onPlace'] = (point, name) => {
+    setAdding(false);
+    void places.add({ point, name, like: scouted?.spot ?? null });
+  };
+
+  return (
+    <div className="scout" data-first-figures={drawn ? 'drawn' : undefined}>
+      <div className="scout-tools">
+        <SpotChooser shoot={shoot} spotId={scouted?.id ?? null} onChoose={select} />
+        <button
+          type="button"
+          className={adding ? '' : 'first'}
+          aria-pressed={adding}
+          data-add-spot
+          onClick={() => setAdding(!adding)}
+        >
+          Add a spot
+        </button>
+        <MapSettings map={tiles} />
+      </div>
+      <div className="scout-day">
+        {scouted === null ? null : (
+          <ScoutStrip scouted={scouted} hold={hold} minuteMs={minuteMs} />
+        )}
+      </div>
+      <div className="scout-map">
+        <SpotMap
+          spots={spots}
+          selectedId={scouted?.id ?? null}
+          ringRangeEv={ringRangeEv}
+          tiles={tiles.tiles}
+          adding={adding}
+          onSelect={select}
+          onMove={places.move}
+          onTurn={(id, bearingDeg) => {
+            const degrees = wrapDeg360(Math.round(bearingDeg * 10) / 10);
+            const name = shoot.spots[id]?.name ?? 'the spot';
+            edit(`turn ${name}`, editSpotFraming(id, { bearingDeg: degrees }));
+          }}
+          onAddAt={(point) => place(point, null)}
+          loadOutline={outline.load}
+          fitTo={spots.map(({ point }) => point)}
+          legend={
+            <RingLegend
+              ringRangeEv={ringRangeEv}
+              atTime={clockTime(ringsAtMs, scouted?.spot.zone ?? 'Etc/UTC')}
+            />
+          }
+        />
+      </div>
+      <aside className="scout-sheet" aria-label="Spot">
+        {adding ? <AddSpot onPlace={place} onCancel={() => setAdding(false)} /> : null}
+        {scouted === null ? (
+          adding ? null : <p>This shoot has no spot yet. Add one to see its sky.</p>
+        ) : (
+          <SpotSheet
+            key={scouted.id}
+            spotId={scouted.id}
+            {...scouted}
+            hold={hold}
+            minuteMs={minuteMs}
+            places={places}
+          />
+        )}
+      </aside>
+    </div>
+  );
+}
+
+/** The map's outline, and whether the first of it has come or failed. */
+function useOutlineOnce(): {
+  readonly load: ReturnType<typeof useAtlas>['outline'];
+  readonly settled: boolean;
+} {
+  const { outline } = useAtlas();
+  const [settled, setSettled] = useState(false);
+  const load = useCallback<typeof outline>(
+    (detail) => outline(detail).finally(() => setSettled(true)),
+    [outline],
+  );
+  return { load, settled };
+}
+
+/** True one frame after everything is there, so that it has been painted. */
+function useDrawn(ready: boolean): boolean {
+  const [drawn, setDrawn] = useState(false);
+  useEffect(
+    function afterPaint() {
+      if (!ready || drawn) return undefined;
+      const frame = requestAnimationFrame(() => setDrawn(true));
+      return () => cancelAnimationFrame(frame);
+    },
+    [ready, drawn],
+  );
+  return drawn;
+}

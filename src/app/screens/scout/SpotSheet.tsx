@@ -1,0 +1,109 @@
+import { useMemo, type ReactNode } from 'react';
+
+import { removeSpot } from '../../../core/plan/edits.ts';
+import { setupsAt } from '../../../core/plan/setup-light.ts';
+import type { Setup, Spot } from '../../../core/plan/shoot.ts';
+import { formatCoordinates } from '../../../core/place/coordinates-text.ts';
+import { formatDate } from '../../../core/units/civil-time.ts';
+import { useEditShoot, useShoot } from '../../state/documents.tsx';
+import { say } from '../../state/view.ts';
+import { FramingFields } from './FramingFields.tsx';
+import { GroundNotes } from './GroundNotes.tsx';
+import { holdLines, sunLines } from './light-sentences.ts';
+import { LightLines } from './LightLines.tsx';
+import { PlaceFields } from './PlaceFields.tsx';
+import { SkyFigures } from './SkyFigures.tsx';
+import { SkylineStrip } from './SkylineStrip.tsx';
+import { SkylineTable } from './SkylineTable.tsx';
+import type { SunDay } from './sun-day.ts';
+import type { HoldDay } from './use-hold-windows.ts';
+import { useSpotLight } from './use-spot-light.ts';
+import type { SpotPlaces } from './use-spot-places.ts';
+import { zoneText } from './zone-options.ts';
+
+type SpotSheetProps = {
+  readonly spotId: string;
+  readonly spot: Spot;
+  readonly setup: readonly [id: string, setup: Setup] | null;
+  readonly sun: SunDay;
+  readonly hold: HoldDay | null;
+  readonly minuteMs: number;
+  readonly places: SpotPlaces;
+};
+
+/** Everything known of one spot. */
+export function SpotSheet(props: SpotSheetProps): ReactNode {
+  const { spotId, spot, setup, sun, hold, minuteMs, places } = props;
+  const shoot = useShoot();
+  const { scene, light } = useSpotLight(shoot, spot, setup?.[1] ?? null, minuteMs);
+  const lines = useMemo(
+    () => [
+      ...sunLines(sun, spot.zone, shoot.condition),
+      ...(setup !== null && hold !== null
+        ? holdLines(nameOf(setup[1]), hold.column, hold.windows, spot.zone)
+        : []),
+    ],
+    [sun, spot.zone, shoot.condition, setup, hold],
+  );
+  return (
+    <>
+      <header>
+        <h1 data-figure="spot-name">{spot.name}</h1>
+        <p className="quiet">
+          <span data-figure="coordinates">{formatCoordinates(spot)}</span> ·{' '}
+          <span data-figure="elevation">{spot.elevationM} m above sea level</span> ·{' '}
+          <span data-figure="zone">{zoneText(spot.zone, minuteMs)}</span>
+        </p>
+      </header>
+      <PlaceFields spotId={spotId} spot={spot} places={places} minuteMs={minuteMs} />
+      <FramingFields spotId={spotId} spot={spot} />
+      <section aria-labelledby="skyline-in-stops">
+        <h2 id="skyline-in-stops">Skyline in stops</h2>
+        <SkylineStrip
+          scene={scene}
+          light={light}
+          condition={shoot.condition}
+          origin={spot.skylineOrigin}
+        />
+        <SkylineTable spotId={spotId} spot={spot} />
+      </section>
+      <SkyFigures light={light} condition={shoot.condition} minuteMs={minuteMs} zone={spot.zone} />
+      <LightLines
+        title={`Light on ${formatDate(shoot.date, 'en-GB')}`}
+        lines={lines}
+        sunInFrame={sun.windows.sunInFrame.length > 0}
+      >
+        {setup === null ? (
+          <p className="quiet" data-figure="no-setup">
+            No setup stands here yet: with one, this says when its lights hold the sky.
+          </p>
+        ) : null}
+      </LightLines>
+      <GroundNotes spotId={spotId} spot={spot} />
+      <RemoveSpot spotId={spotId} spot={spot} />
+    </>
+  );
+}
+
+const nameOf = (setup: Setup): string =>
+  setup.framing === null ? setup.name : `${setup.name}, in its own framing`;
+
+function RemoveSpot({ spotId, spot }: { readonly spotId: string; readonly spot: Spot }): ReactNode {
+  const shoot = useShoot();
+  const edit = useEditShoot();
+  const setups = setupsAt(shoot, spotId).length;
+  const along = setups === 0 ? '' : ` with its ${setups === 1 ? 'setup' : `${setups} setups`}`;
+  return (
+    <button
+      type="button"
+      data-remove-spot
+      onClick={() => {
+        edit(`remove ${spot.name}`, removeSpot(spotId));
+        say(`Removed ${spot.name}${along}. Undo brings it back`);
+      }}
+    >
+      Remove {spot.name}
+      {along}
+    </button>
+  );
+}

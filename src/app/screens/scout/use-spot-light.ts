@@ -1,0 +1,37 @@
+import { useMemo } from 'react';
+
+import { sceneOf, setupLight, type SetupLight, type SetupScene } from '../../../core/plan/setup-light.ts';
+import type { Setup, Shoot, Spot } from '../../../core/plan/shoot.ts';
+import { civilDateOf, dayOfYear } from '../../../core/units/civil-time.ts';
+
+const FACE_HEIGHT_M = 1.65;
+
+export type SeenLight = { readonly scene: SetupScene; readonly light: SetupLight };
+
+/**
+ * The light of a spot's own framing at a minute. Patch and face are those of its setup, as long as
+ * the setup is taken with this framing.
+ */
+export function useSpotLight(
+  shoot: Shoot,
+  spot: Spot,
+  setup: Setup | null,
+  minuteMs: number,
+): SeenLight {
+  const taken = setup?.framing === null ? setup : null;
+  const asked = JSON.stringify(
+    sceneOf(spot, spot.framing, {
+      patch: taken?.patch ?? null,
+      faceHeightM: taken?.faceHeightM ?? FACE_HEIGHT_M,
+      condition: shoot.condition,
+    }),
+  );
+  const scene = useMemo(() => JSON.parse(asked) as SetupScene, [asked]);
+  const read = useMemo(() => setupLight(scene), [scene]);
+  const light = useMemo(
+    () =>
+      read({ instantMs: minuteMs, dayOfYear: dayOfYear(civilDateOf(minuteMs, scene.zone)) }),
+    [read, minuteMs, scene.zone],
+  );
+  return { scene, light };
+}

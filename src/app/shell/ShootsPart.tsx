@@ -1,0 +1,104 @@
+import { useEffect, useState, type ReactNode } from 'react';
+
+import { demoShoot } from '../../core/plan/demo-shoot.ts';
+import { SHOOT_FORMAT, SHOOT_VERSION, type Shoot } from '../../core/plan/shoot.ts';
+import { formatDate } from '../../core/units/civil-time.ts';
+import type { ShootSummary } from '../../storage/shoot-repository.ts';
+import { useShoot } from '../state/documents.tsx';
+import { useServices } from '../state/services.ts';
+import { say } from '../state/view.ts';
+
+/** The shoots on this device: open one, begin one, remove one. */
+export function ShootsPart(props: { readonly onOpenShoot: (id: string) => void }): ReactNode {
+  const { repository, newId } = useServices();
+  const open = useShoot();
+  const [shoots, setShoots] = useState<readonly ShootSummary[]>([]);
+  const [version, setVersion] = useState(0);
+  useEffect(
+    function listShoots() {
+      void repository
+        .listShoots()
+        .then((list) => (list.ok ? setShoots(list.value) : say(list.problem.sentence)));
+    },
+    [repository, version, open.title, open.date],
+  );
+
+  const begin = async (shoot: Shoot): Promise<void> => {
+    const made = await repository.create('shoot', shoot);
+    if (made.ok) props.onOpenShoot(shoot.id);
+    else say(made.problem.kind === 'storage' ? made.problem.sentence : 'It could not be begun.');
+    setVersion(version + 1);
+  };
+
+  const remove = async (shoot: ShootSummary): Promise<void> => {
+    const removed = await repository.remove('shoot', shoot.id);
+    if (!removed.ok) return say('It was not there any more.');
+    say(`Removed ${shoot.title}.`);
+    return setVersion(version + 1);
+  };
+
+  return (
+    <section aria-label="Shoots on this device">
+      <h3>Shoots on this device</h3>
+      <ul className="shoot-list">
+        {shoots.map((shoot) => (
+          <li key={shoot.id}>
+            <span>
+              {shoot.title} <span className="quiet">{formatDate(shoot.date, 'en-GB')}</span>
+            </span>
+            {shoot.id === open.id ? (
+              <strong className="quiet">open</strong>
+            ) : (
+              <>
+                <button type="button" onClick={() => props.onOpenShoot(shoot.id)}>
+                  Open
+                </button>
+                <RemoveButton shoot={shoot} onRemove={() => void remove(shoot)} />
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+      <div>
+        <button
+          type="button"
+          onClick={() => void begin({ ...emptyShoot(open), id: newId() })}
+        >
+          Begin an empty shoot
+        </button>{' '}
+        <button
+          type="button"
+          onClick={() => void begin({ ...demoShoot(), id: newId() })}
+        >
+          Add the demo shoot
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function RemoveButton(props: {
+  readonly shoot: ShootSummary;
+  readonly onRemove: () => void;
+}): ReactNode {
+  const [sure, setSure] = useState(false);
+  return sure ? (
+    <button type="button" className="first" onClick={props.onRemove}>
+      Remove {props.shoot.title} for good
+    </button>
+  ) : (
+    <button type="button" onClick={() => setSure(true)}>
+      Remove…
+    </button>
+  );
+}
+
+const emptyShoot = (like: Shoot): Omit<Shoot, 'id'> => ({
+  format: SHOOT_FORMAT,
+  version: SHOOT_VERSION,
+  title: 'New shoot',
+  date: like.date,
+  condition: like.condition,
+  spots: {},
+  setups: {},
+});

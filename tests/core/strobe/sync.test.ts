@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import {
+  clippedShare,
+  clippedStops,
+  flashShutterS,
+  hssFlashLossStops,
+  totalFlashDurationS,
+} from '../../../src/core/strobe/sync.ts';
+import { largestError } from '../../support/largest-error.ts';
+
+describe('high-speed sync against published figures', () => {
+  const hssError = largestError('high-speed sync loss against published figures', 'stop');
+
+  test('two stops on entering at 1/320 over 1/250: f/8 becomes f/3.5', () => {
+    // A community camera forum, 'HSS power loss' (2014), nominal f-numbers.
+    const loss = hssFlashLossStops({ shutterS: 1 / 320, syncShutterS: 1 / 250, hssLossStops: 2 });
+    expect(hssError(loss - 2 * Math.log2(8 / 3.5))).toBeLessThan(0.05);
+  });
+
+  test('1.5 on entering, 1/200 to 1/2000: 4.8 stops, 3.5 % left', () => {
+    const loss = hssFlashLossStops({ shutterS: 1 / 2000, syncShutterS: 1 / 200, hssLossStops: 1.5 });
+    expect(hssError(loss - 4.8)).toBeLessThan(0.05);
+    expect(Math.abs(2 ** -loss - 0.035)).toBeLessThan(0.0005);
+  });
+
+  test('every two stops of shutter halve the range', () => {
+    const at = (perSecond: number): number =>
+      hssFlashLossStops({ shutterS: 1 / perSecond, syncShutterS: 1 / 250, hssLossStops: 2 });
+    expect(2 ** ((at(4000) - at(1000)) / 2)).toBeCloseTo(2, 9);
+  });
+
+  test.each([500, 1000, 2000, 4000])('against ambient 1/%d costs the same 2 stops', (perSecond) => {
+    const divided = flashShutterS({ shutterS: 1 / perSecond, syncShutterS: 1 / 250, hssLossStops: 2 });
+    expect(hssError(Math.log2(divided * 250) - 2)).toBeLessThan(1e-9);
+  });
+
+  test('at sync and slower nothing is lost', () => {
+    const shot = { shutterS: 1 / 250, syncShutterS: 1 / 250, hssLossStops: 2 };
+    expect(hssFlashLossStops(shot)).toBe(0);
+    expect(flashShutterS({ ...shot, shutterS: 1 / 60 })).toBeCloseTo(1 / 60, 12);
+  });
+});
+
+describe('flash duration against the shutter', () => {
+  test('t0.1 is 3.32 times t0.5 of an exponential pulse', () => {
+    // ln 10 / ln 2; the trade's rule is 'about three times'.
+    expect(totalFlashDurationS(1 / 1000)).toBeCloseTo(3.3219 / 1000, 6);
+  });
+
+  test('a shutter of t0.1 loses a tenth, as the decaying pulse integrated in steps says', () => {
+    const flashDurationS = 1 / 200;
+    for (const shutterS of [1 / 400, 1 / 250, 1 / 200, 1 / 100]) {
+      let after = 0;
+      let whole = 0;
+      const stepS = 1e-6;
+      for (let timeS = stepS / 2; timeS < 0.05; timeS += stepS) {
+        const light = 10 ** (-timeS / flashDurationS);
+        whole += light;
+        if (timeS > shutterS) after += light;
+      }
+      expect(Math.abs(clippedShare({ shutterS, flashDurationS }) - after / whole)).toBeLessThan(1e-4);
+    }
+    expect(clippedShare({ shutterS: flashDurationS, flashDurationS })).toBeCloseTo(0.1, 9);
+    expect(clippedStops({ shutterS: flashDurationS, flashDurationS })).toBeCloseTo(0.152, 3);
+  });
+
+  test('trigger delay comes off the shutter; a pulse without length loses nothing', () => {
+    const shot = { shutterS: 1 / 200, flashDurationS: 1 / 400 };
+    expect(clippedShare({ ...shot, triggerDelayS: 1 / 400 })).toBeCloseTo(0.1, 9);
+    expect(clippedShare({ shutterS: 1 / 250, flashDurationS: 0 })).toBe(0);
+  });
+});

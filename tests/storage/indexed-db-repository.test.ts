@@ -1,0 +1,145 @@
+import 'fake-indexeddb/auto';
+
+import { Dexie } from 'dexie';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+
+import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
+import { editShoot } from '../../src/core/plan/edits.ts';
+import { indexedDbRepository } from '../../src/storage/indexed-db-repository.ts';
+import { describeRepository } from '../support/repository-contract.ts';
+
+let databases = 0;
+const newName = (): string => {
+  databases += 1;
+  return `test-${databases}`;
+};
+
+describeRepository('kept in the browser’s database', () => {
+  const name = newName();
+  return [indexedDbRepository(name), indexedDbRepository(name)];
+});
+
+const edited = {
+  kind: 'shoot',
+  id: 'demo',
+  edit: editShoot({ title: 'Octet' }),
+  label: 'rename',
+  stamp: { entryId: 'e1', authorId: 'ann', atMs: 1 },
+} as const;
+
+describe('what the device refuses is an answer with a sentence', () => {
+  afterEach(() => vi.restoreAllMocks());
+
+  const opened = async (): Promise<ReturnType<typeof indexedDbRepository>> => {
+    const tab = indexedDbRepository(newName());
+    await tab.create('shoot', demoShoot());
+    return tab;
+  };
+
+  /** From the next write on, the database's own call throws. */
+  const refuseWrites = (store: string, error: string): void => {
+    for (const method of ['put', 'add'] as const) {
+      const real = IDBObjectStore.prototype[method];
+      vi.spyOn(IDBObjectStore.prototype, method).mockImplementation(function (
+        this: IDBObjectStore,
+        ...given
+      ) {
+        if (this.name === store) throw new DOMException('refused', error);
+        return real.apply(this, given);
+      });
+    }
+  };
+
+  test.each(['documents', 'log'])(
+    'no room left when %s is written: nothing of the edit is kept',
+    async (store) => {
+      const tab = await opened();
+      refuseWrites(store, 'QuotaExceededError');
+      expect(await tab.edit(edited)).toEqual({
+        ok: false,
+        problem: {
+          kind: 'storage',
+          sentence: expect.stringContaining('The browser has no room left') as string,
+        },
+      });
+      vi.restoreAllMocks();
+      expect(await tab.read('shoot', 'demo')).toEqual({ ok: true, value: demoShoot() });
+      expect(
+        await tab.canUndo({ documents: [{ kind: 'shoot', id: 'demo' }], authorId: 'ann' }),
+      ).toEqual({ ok: true, value: null });
+    },
+  );
+
+  test('a browser that opens no database', async () => {
+    vi.spyOn(indexedDB, 'open').mockImplementation(() => {
+      throw new DOMException('denied', 'SecurityError');
+    });
+    const tab = indexedDbRepository(newName());
+    const answer = {
+      ok: false,
+      problem: {
+        kind: 'storage',
+        sentence: expect.stringContaining('no place to keep data') as string,
+      },
+    };
+    expect(await tab.listShoots()).toEqual(answer);
+    expect(await tab.edit(edited)).toEqual(answer);
+    expect(await tab.saveSetting('tiles', true)).toEqual(answer);
+    const heard = vi.fn();
+    const stop = tab.observe('shoot', 'demo', heard);
+    await vi.waitFor(() => expect(heard).toHaveBeenCalledWith(answer));
+    stop();
+  });
+});
+
+describe('what is kept stays', () => {
+  test('document and history are there when the page is opened again', async () => {
+    const name = newName();
+    const before = indexedDbRepository(name);
+    await before.create('shoot', demoShoot());
+    await before.edit(edited);
+    const after = indexedDbRepository(name);
+    const documents = [{ kind: 'shoot', id: 'demo' }] as const;
+    expect(await after.canUndo({ documents, authorId: 'ann' })).toEqual({
+      ok: true,
+      value: 'rename',
+    });
+    await after.undo({ documents, stamp: { entryId: 'e2', authorId: 'ann', atMs: 2 } });
+    expect(await after.read('shoot', 'demo')).toEqual({ ok: true, value: demoShoot() });
+  });
+
+  test('a database that a newer version of the app has set up opens all the same', async () => {
+    const name = newName();
+    const newer = new Dexie(name);
+    newer
+      .version(9)
+      .stores({ documents: '[kind+id], kind', log: '++seq', settings: 'name', more: 'id' });
+    await newer.table('documents').put({ kind: 'shoot', id: 'demo', document: demoShoot() });
+    newer.close();
+    expect(await indexedDbRepository(name).read('shoot', 'demo')).toEqual({
+      ok: true,
+      value: demoShoot(),
+    });
+  });
+
+  test('a document written by a newer version is refused with both versions and left as it is', async () => {
+    const name = newName();
+    const tab = indexedDbRepository(name);
+    await tab.create('shoot', demoShoot());
+    const raw = await new Dexie(name).open();
+    await raw
+      .table('documents')
+      .put({ kind: 'shoot', id: 'demo', document: { ...demoShoot(), version: 7 } });
+    const answer = {
+      ok: false,
+      problem: {
+        kind: 'refused',
+        faults: [{ path: 'version', expected: 'a version up to 1', found: '7' }],
+      },
+    };
+    expect(await tab.read('shoot', 'demo')).toEqual(answer);
+    expect(await tab.edit(edited)).toEqual(answer);
+    expect((await raw.table('documents').get(['shoot', 'demo'])).document.version).toBe(7);
+    raw.close();
+  });
+});
