@@ -73,18 +73,23 @@ export async function readShootFile(
 /** The first step turns file version 1 into 2. */
 const FILE_STEPS: readonly UpgradeStep[] = [];
 
-const SHELVES = ['cameras', 'lenses', 'heads', 'modifiers', 'filters', 'gels'] as const;
-
 /** A kit of exactly the items that the shoot names, as far as they are there. */
 function usedOf(shoot: Shoot, kit: Kit): Kit {
   const names = new Set(kitReferences(shoot).map(itemName));
-  const picked = SHELVES.map((shelf) => [
-    shelf,
-    Object.fromEntries(
-      Object.entries(kit[shelf]).filter(([id]) => names.has(itemName({ shelf, id }))),
-    ),
-  ]);
-  return { ...kit, ...(Object.fromEntries(picked) as Pick<Kit, KitShelf>) };
+  const used = <Item>(
+    shelf: KitShelf,
+    items: Readonly<Record<string, Item>>,
+  ): Record<string, Item> =>
+    Object.fromEntries(Object.entries(items).filter(([id]) => names.has(itemName({ shelf, id }))));
+  return {
+    ...kit,
+    cameras: used('cameras', kit.cameras),
+    lenses: used('lenses', kit.lenses),
+    heads: used('heads', kit.heads),
+    modifiers: used('modifiers', kit.modifiers),
+    filters: used('filters', kit.filters),
+    gels: used('gels', kit.gels),
+  };
 }
 
 const itemName = ({ shelf, id }: { readonly shelf: KitShelf; readonly id: string }): string =>
@@ -128,7 +133,12 @@ const mapsById = (field: string, value: unknown): unknown =>
     : value;
 
 const MAPS: ReadonlySet<string> = new Set([
-  ...SHELVES,
+  'cameras',
+  'lenses',
+  'heads',
+  'modifiers',
+  'filters',
+  'gels',
   'spots',
   'setups',
   'skyline',

@@ -1,4 +1,4 @@
-import { Dexie, liveQuery, type EntityTable, type Table } from 'dexie';
+import { Dexie, liveQuery } from 'dexie';
 
 import type { DocumentKind, HistoryEntry } from '../core/plan/history-entry.ts';
 import type { DocumentStore, DocumentTables } from './document-tables.ts';
@@ -16,14 +16,12 @@ type StoredDocument = {
   readonly document: object;
 };
 
-type Database = Dexie & {
-  readonly documents: Table<StoredDocument, [DocumentKind, string]>;
-  readonly log: EntityTable<HistoryEntry & { readonly seq: number }, 'seq'>;
-  readonly settings: EntityTable<{ readonly name: string; readonly value: SettingValue }, 'name'>;
-};
+type Setting = { readonly name: string; readonly value: SettingValue };
+
+type LoggedEntry = HistoryEntry & { readonly seq?: number };
 
 function indexedDbStore(databaseName: string): DocumentStore {
-  const database = new Dexie(databaseName) as Database;
+  const database = new Dexie(databaseName);
   database.version(1).stores({
     documents: '[kind+id], kind',
     log: '++seq, &id, [kind+documentId]',
@@ -35,7 +33,7 @@ function indexedDbStore(databaseName: string): DocumentStore {
       Promise.resolve(
         database.transaction(
           mode === 'write' ? 'rw' : 'r',
-          [database.documents, database.log, database.settings],
+          database.tables,
           // Only a function written async lets the database follow its awaits.
           async () => work(tables),
         ),
@@ -54,30 +52,33 @@ function indexedDbStore(databaseName: string): DocumentStore {
   };
 }
 
-const tablesOf = ({ documents, log, settings }: Database): DocumentTables => ({
-  document: async ({ kind, id }) => (await documents.get([kind, id]))?.document,
-  documentsOf: async (kind) =>
-    (await documents.where({ kind }).toArray()).map(({ document }) => document),
-  putDocument: async ({ kind, id }, document) => {
-    await documents.put({ kind, id, document });
-  },
-  deleteDocument: ({ kind, id }) => documents.delete([kind, id]),
-  entriesOf: async (names) => {
-    const rows = [];
-    for (const { kind, id } of names)
-      rows.push(...(await log.where('[kind+documentId]').equals([kind, id]).toArray()));
-    return rows
-      .toSorted((first, second) => first.seq - second.seq)
-      .map(({ seq: _, ...entry }) => entry);
-  },
-  appendEntry: async (entry) => {
-    await log.add(entry);
-  },
-  deleteEntries: async ({ kind, id }) => {
-    await log.where('[kind+documentId]').equals([kind, id]).delete();
-  },
-  setting: async (name) => (await settings.get(name))?.value,
-  putSetting: async (name, value) => {
-    await settings.put({ name, value });
-  },
-});
+function tablesOf(database: Dexie): DocumentTables {
+  const documents = database.table<StoredDocument, [DocumentKind, string]>('documents');
+  const log = database.table<LoggedEntry, number>('log');
+  const settings = database.table<Setting, string>('settings');
+  return {
+    document: async ({ kind, id }) => (await documents.get([kind, id]))?.document,
+    documentsOf: async (kind) =>
+      (await documents.where({ kind }).toArray()).map(({ document }) => document),
+    putDocument: async ({ kind, id }, document) => {
+      await documents.put({ kind, id, document });
+    },
+    deleteDocument: ({ kind, id }) => documents.delete([kind, id]),
+    entriesOf: async (names) => {
+      const rows: LoggedEntry[] = [];
+      for (const { kind, id } of names)
+        rows.push(...(await log.where('[kind+documentId]').equals([kind, id]).toArray()));
+      return rows.toSorted((first, second) => (first.seq ?? 0) - (second.seq ?? 0));
+    },
+    appendEntry: async (entry) => {
+      await log.add(entry);
+    },
+    deleteEntries: async ({ kind, id }) => {
+      await log.where('[kind+documentId]').equals([kind, id]).delete();
+    },
+    setting: async (name) => (await settings.get(name))?.value,
+    putSetting: async (name, value) => {
+      await settings.put({ name, value });
+    },
+  };
+}

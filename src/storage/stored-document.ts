@@ -4,27 +4,34 @@ import { KIT } from '../core/plan/kit.ts';
 import { missingSpotFaults } from '../core/plan/references.ts';
 import { KIT_STEPS, SHOOT_STEPS, upgradeDocument } from '../core/plan/shoot-upgrades.ts';
 import { SHOOT } from '../core/plan/shoot.ts';
-import { fail, ok, type Result } from '../core/units/result.ts';
+import { fail, type Result } from '../core/units/result.ts';
 import type { DocumentOf } from './shoot-repository.ts';
 
+type Checked<Document> = Result<Document, readonly DocumentFault[]>;
+
+const CHECKS: {
+  readonly [Kind in DocumentKind]: (value: unknown) => Checked<DocumentOf<Kind>>;
+} = {
+  kit: (value) => checkDocument(KIT, value),
+  shoot: (value) => {
+    const checked = checkDocument(SHOOT, value);
+    if (!checked.ok) return checked;
+    const missing = missingSpotFaults(checked.value);
+    return missing.length > 0 ? fail(missing) : checked;
+  },
+};
+
 /** What may be written: schema kept, every setup's spot there. */
-export function checkedDocument<Kind extends DocumentKind>(
+export const checkedDocument = <Kind extends DocumentKind>(
   kind: Kind,
   value: unknown,
-): Result<DocumentOf<Kind>, readonly DocumentFault[]> {
-  if (kind === 'kit')
-    return checkDocument(KIT, value) as Result<DocumentOf<Kind>, readonly DocumentFault[]>;
-  const checked = checkDocument(SHOOT, value);
-  if (!checked.ok) return checked;
-  const missing = missingSpotFaults(checked.value);
-  return missing.length > 0 ? fail(missing) : ok(checked.value as DocumentOf<Kind>);
-}
+): Checked<DocumentOf<Kind>> => CHECKS[kind](value);
 
 /** What was written by this version or an earlier one, as this version has it. */
 export function openedDocument<Kind extends DocumentKind>(
   kind: Kind,
   stored: object,
-): Result<DocumentOf<Kind>, readonly DocumentFault[]> {
+): Checked<DocumentOf<Kind>> {
   const steps = kind === 'kit' ? KIT_STEPS : SHOOT_STEPS;
   const upgraded = upgradeDocument({ ...stored }, steps);
   if (upgraded.ok) return checkedDocument(kind, upgraded.value);

@@ -1,7 +1,7 @@
 import { describeFault } from '../core/plan/check-document.ts';
 import type { DocumentKind, HistoryEntry } from '../core/plan/history-entry.ts';
 import { applyEdit, withdraw, type Withdrawal } from '../core/plan/history.ts';
-import { sameValue } from '../core/plan/same-value.ts';
+import { sameValue, valueAt } from '../core/plan/same-value.ts';
 import type { Kit } from '../core/plan/kit.ts';
 import type { Shoot } from '../core/plan/shoot.ts';
 import { latestRedoable, latestUndoable } from '../core/plan/undo-order.ts';
@@ -74,8 +74,12 @@ export function storedRepository(store: DocumentStore): ShootRepository {
     listShoots: () =>
       guarded('read', async (tables) =>
         ok(
-          ((await tables.documentsOf('shoot')) as readonly Shoot[])
-            .map(({ id, title, date }) => ({ id, title, date }))
+          (await tables.documentsOf('shoot'))
+            .map((document) => ({
+              id: textAt(document, 'id'),
+              title: textAt(document, 'title'),
+              date: textAt(document, 'date'),
+            }))
             .toSorted((first, second) =>
               `${first.date} ${first.title}` < `${second.date} ${second.title}` ? -1 : 1,
             ),
@@ -153,6 +157,8 @@ export function storedRepository(store: DocumentStore): ShootRepository {
       }),
   };
 }
+
+const textAt = (document: object, field: string): string => String(valueAt(document, [field]));
 
 async function open<Kind extends DocumentKind>(
   tables: DocumentTables,

@@ -15,14 +15,14 @@ type Jobs = {
 
 export type JobKind = keyof Jobs;
 
-export type JobOf<Kind extends JobKind> = {
-  readonly [Each in Kind]: { readonly kind: Each; readonly input: Jobs[Each]['input'] };
-}[Kind];
+/** Work for the worker. */
+export type Job = {
+  readonly [Kind in JobKind]: { readonly kind: Kind; readonly input: Jobs[Kind]['input'] };
+}[JobKind];
+
+export type JobOf<Kind extends JobKind> = Extract<Job, { readonly kind: Kind }>;
 
 export type JobAnswerOf<Kind extends JobKind> = Jobs[Kind]['answer'];
-
-/** Work for the worker. */
-export type Job = JobOf<JobKind>;
 
 export type JobAnswer = JobAnswerOf<JobKind>;
 

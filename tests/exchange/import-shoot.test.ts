@@ -8,6 +8,7 @@ import type { Kit } from '../../src/core/plan/kit.ts';
 import { kitReferences } from '../../src/core/plan/references.ts';
 import { importShoot } from '../../src/exchange/import-shoot.ts';
 import { readShootFile, writeShootFile, type ShootFile } from '../../src/exchange/shoot-file.ts';
+import { defined } from '../support/defined.ts';
 import { kitArbitrary, shootWithKitArbitrary } from '../support/shoot-arbitrary.ts';
 
 const demoFile = async (): Promise<ShootFile> => {
@@ -52,7 +53,7 @@ describe('what an import does here', () => {
 
   test('a head measured here stays as measured here, and is named', async () => {
     const file = await demoFile();
-    const [id, head] = Object.entries(file.kit.heads)[0] as [string, Kit['heads'][string]];
+    const [id, head] = defined(Object.entries(file.kit.heads)[0]);
     const kit: Kit = {
       ...demoKit(),
       heads: { ...demoKit().heads, [id]: { ...head, recycleS: 7 } },

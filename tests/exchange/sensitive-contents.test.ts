@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
 import { editSpot } from '../../src/core/plan/edits.ts';
 import { applyEdit } from '../../src/core/plan/history.ts';
-import type { Spot } from '../../src/core/plan/shoot.ts';
 import { sensitiveContents, withoutContents } from '../../src/exchange/sensitive-contents.ts';
+import { defined } from '../support/defined.ts';
 
 const shoot = applyEdit(
   demoShoot(),
@@ -42,12 +42,14 @@ describe('what goes along with a shoot', () => {
       const typed = Object.entries(spot)
         .filter(
           ([field, value]) =>
-            (field.endsWith('Note') || field === 'skylineOrigin') && String(value).trim() !== '',
+            (field.endsWith('Note') || field === 'skylineOrigin') &&
+            typeof value === 'string' &&
+            value.trim() !== '',
         )
         .map(([field]) => field);
-      const listed = sensitiveContents(shoot)
+      const listed: readonly string[] = sensitiveContents(shoot)
         .filter((content) => content.spotId === spotId && content.field !== 'position')
-        .map(({ field }) => field as string);
+        .map(({ field }) => field);
       expect(listed.toSorted()).toEqual(typed.toSorted());
     }
   });
@@ -62,7 +64,7 @@ describe('what goes along with a shoot', () => {
       spots: {
         ...shoot.spots,
         pier: {
-          ...(shoot.spots['pier'] as Spot),
+          ...defined(shoot.spots['pier']),
           latitudeDeg: 45.65,
           longitudeDeg: -13.77,
           permissionNote: '',

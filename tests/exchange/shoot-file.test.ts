@@ -4,17 +4,27 @@ import { describe, expect, test } from 'vitest';
 import { demoKit } from '../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
 import { kitReferences } from '../../src/core/plan/references.ts';
+import { valueAt } from '../../src/core/plan/same-value.ts';
 import { readShootFile, writeShootFile } from '../../src/exchange/shoot-file.ts';
+import { defined } from '../support/defined.ts';
 import { shootWithKitArbitrary } from '../support/shoot-arbitrary.ts';
 
 const written = (): string =>
   writeShootFile({ shoot: demoShoot(), kit: demoKit(), exportedAtMs: 1_810_000_000_000 });
 
-type Loose = { [key: string]: Loose };
+type Loose = { [key: string]: unknown };
+
+const isLoose = (value: unknown): value is Loose => typeof value === 'object' && value !== null;
+
+const looseAt = (file: unknown, ...path: readonly string[]): Loose => {
+  const found = valueAt(file, path);
+  if (!isLoose(found)) throw new Error(`nothing at ${path.join('.')}`);
+  return found;
+};
 
 /** The demo's file with one thing about it changed. */
-const changed = (change: (file: Loose) => void): string => {
-  const file = JSON.parse(written()) as Loose;
+const changed = (change: (file: unknown) => void): string => {
+  const file: unknown = JSON.parse(written());
   change(file);
   return JSON.stringify(file);
 };
@@ -22,8 +32,7 @@ const changed = (change: (file: Loose) => void): string => {
 const setAt = (path: string, value: unknown): string =>
   changed((file) => {
     const keys = path.split('.');
-    const owner = keys.slice(0, -1).reduce<Loose>((at, key) => at[key] as Loose, file);
-    owner[keys.at(-1) as string] = value as Loose;
+    looseAt(file, ...keys.slice(0, -1))[defined(keys.at(-1))] = value;
   });
 
 const sentencesFor = async (
@@ -104,7 +113,7 @@ describe('a file that is no shoot is refused in words', () => {
       fc.asyncProperty(fc.integer({ min: 1, max: text.trimEnd().length - 1 }), async (length) => {
         const lines = text.slice(0, length).split('\n');
         expect(await sentencesFor(text.slice(0, length))).toEqual([
-          `The file was cut short: it breaks off at line ${lines.length}, column ${(lines.at(-1) as string).length + 1}, before the shoot is complete.`,
+          `The file was cut short: it breaks off at line ${lines.length}, column ${defined(lines.at(-1)).length + 1}, before the shoot is complete.`,
         ]);
       }),
     );
@@ -209,9 +218,9 @@ describe('a file that is no shoot is refused in words', () => {
 
   test('of many faults the first five are named and the others counted', async () => {
     const text = changed((file) => {
-      for (const spot of Object.values(file['shoot']?.['spots'] ?? {}))
+      for (const id of Object.keys(looseAt(file, 'shoot', 'spots')))
         for (const field of ['latitudeDeg', 'longitudeDeg'] as const)
-          spot[field] = 999 as unknown as Loose;
+          looseAt(file, 'shoot', 'spots', id)[field] = 999;
     });
     const sentences = await sentencesFor(text);
     expect(sentences).toHaveLength(6);
@@ -221,7 +230,7 @@ describe('a file that is no shoot is refused in words', () => {
   test('a setup at a spot that is not in the file is refused', async () => {
     const sentences = await sentencesFor(
       changed((file) => {
-        delete file['shoot']?.['spots']?.['pier'];
+        delete looseAt(file, 'shoot', 'spots')['pier'];
       }),
     );
     expect(sentences[0]).toMatch(
@@ -241,7 +250,7 @@ describe('a file that is no shoot is refused in words', () => {
     expect(await sentencesFor(text)).toEqual([
       'shoot.spots.__proto__: expected no field of this name in a shoot, found one.',
     ]);
-    expect(({} as Record<string, unknown>)['polluted']).toBeUndefined();
+    expect('polluted' in {}).toBe(false);
   });
 
   test('a file nested a million deep is refused, not choked on', async () => {

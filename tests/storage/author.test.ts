@@ -4,7 +4,7 @@ import { claimAuthorId, deviceId, type AuthorPlaces } from '../../src/storage/au
 
 /** Locks as the Web Locks standard has them, as far as a tab's author needs: asked in turn or only if free, freed when the tab that holds them closes. */
 const lockTable = (): {
-  readonly tab: () => { readonly locks: LockManager; close: () => void };
+  readonly tab: () => { readonly locks: AuthorPlaces['locks']; close: () => void };
 } => {
   const held = new Map<string, { readonly owner: object; readonly done: Promise<unknown> }>();
   return {
@@ -29,7 +29,7 @@ const lockTable = (): {
         }
       };
       return {
-        locks: { request } as unknown as LockManager,
+        locks: { request },
         close: () => {
           for (const [name, lock] of held) if (lock.owner === owner) held.delete(name);
         },
@@ -54,23 +54,25 @@ const counter = (): (() => string) => {
   };
 };
 
-describe('who a tab is', () => {
-  const device = (): {
-    readonly open: (
-      session?: AuthorPlaces['session'],
-    ) => Promise<{ id: string; close: () => void }>;
-  } => {
-    const local = store();
-    const table = lockTable();
-    const newId = counter();
-    return {
-      open: async (session = store()) => {
-        const { locks, close } = table.tab();
-        return { id: await claimAuthorId({ local, session, locks }, newId), close };
-      },
-    };
+const device = (): {
+  readonly open: (session?: AuthorPlaces['session']) => Promise<{ id: string; close: () => void }>;
+} => {
+  const local = store();
+  const table = lockTable();
+  const newId = counter();
+  return {
+    open: async (session = store()) => {
+      const { locks, close } = table.tab();
+      return { id: await claimAuthorId({ local, session, locks }, newId), close };
+    },
   };
+};
 
+const refuse = (): never => {
+  throw new DOMException('denied', 'SecurityError');
+};
+
+describe('who a tab is', () => {
   test('tabs that live at once are never the same author, though opened in the same moment', async () => {
     const { open } = device();
     const tabs = await Promise.all([open(), open(), open()]);
@@ -119,9 +121,6 @@ describe('who a tab is', () => {
   });
 
   test('a browser that refuses every store and lock still gives an author', async () => {
-    const refuse = (): never => {
-      throw new DOMException('denied', 'SecurityError');
-    };
     const refusing = { getItem: refuse, setItem: refuse };
     const locks = { request: () => Promise.reject(new DOMException('denied', 'SecurityError')) };
     expect(await claimAuthorId({ local: refusing, session: refusing, locks }, counter())).toBe(

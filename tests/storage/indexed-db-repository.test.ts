@@ -1,12 +1,13 @@
-import 'fake-indexeddb/auto';
-
 import { Dexie } from 'dexie';
+import { IDBKeyRange, IDBObjectStore, indexedDB } from 'fake-indexeddb';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 
 import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
 import { editShoot } from '../../src/core/plan/edits.ts';
 import { indexedDbRepository } from '../../src/storage/indexed-db-repository.ts';
 import { describeRepository } from '../support/repository-contract.ts';
+
+Object.assign(Dexie.dependencies, { indexedDB, IDBKeyRange });
 
 let databases = 0;
 const newName = (): string => {
@@ -27,28 +28,30 @@ const edited = {
   stamp: { entryId: 'e1', authorId: 'ann', atMs: 1 },
 } as const;
 
+const matching = (words: string): unknown => expect.stringContaining(words);
+
+const opened = async (): Promise<ReturnType<typeof indexedDbRepository>> => {
+  const tab = indexedDbRepository(newName());
+  await tab.create('shoot', demoShoot());
+  return tab;
+};
+
+/** From the next write on, the database's own call throws. */
+const refuseWrites = (store: string, error: string): void => {
+  for (const method of ['put', 'add'] as const) {
+    const real = IDBObjectStore.prototype[method];
+    vi.spyOn(IDBObjectStore.prototype, method).mockImplementation(function (
+      this: IDBObjectStore,
+      ...given
+    ) {
+      if (this.name === store) throw new DOMException('refused', error);
+      return real.apply(this, given);
+    });
+  }
+};
+
 describe('what the device refuses is an answer with a sentence', () => {
   afterEach(() => vi.restoreAllMocks());
-
-  const opened = async (): Promise<ReturnType<typeof indexedDbRepository>> => {
-    const tab = indexedDbRepository(newName());
-    await tab.create('shoot', demoShoot());
-    return tab;
-  };
-
-  /** From the next write on, the database's own call throws. */
-  const refuseWrites = (store: string, error: string): void => {
-    for (const method of ['put', 'add'] as const) {
-      const real = IDBObjectStore.prototype[method];
-      vi.spyOn(IDBObjectStore.prototype, method).mockImplementation(function (
-        this: IDBObjectStore,
-        ...given
-      ) {
-        if (this.name === store) throw new DOMException('refused', error);
-        return real.apply(this, given);
-      });
-    }
-  };
 
   test.each(['documents', 'log'])(
     'no room left when %s is written: nothing of the edit is kept',
@@ -59,7 +62,7 @@ describe('what the device refuses is an answer with a sentence', () => {
         ok: false,
         problem: {
           kind: 'storage',
-          sentence: expect.stringContaining('The browser has no room left') as string,
+          sentence: matching('The browser has no room left'),
         },
       });
       vi.restoreAllMocks();
@@ -79,13 +82,13 @@ describe('what the device refuses is an answer with a sentence', () => {
       ok: false,
       problem: {
         kind: 'storage',
-        sentence: expect.stringContaining('no place to keep data') as string,
+        sentence: matching('no place to keep data'),
       },
     };
     expect(await tab.listShoots()).toEqual(answer);
     expect(await tab.edit(edited)).toEqual(answer);
     expect(await tab.saveSetting('tiles', true)).toEqual(answer);
-    const heard = vi.fn();
+    const heard = vi.fn<(answer: unknown) => void>();
     const stop = tab.observe('shoot', 'demo', heard);
     await vi.waitFor(() => expect(heard).toHaveBeenCalledWith(answer));
     stop();

@@ -3,6 +3,7 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
 import { editShoot, editSpotFraming, removeSpot, type Edit } from '../../src/core/plan/edits.ts';
 import type { Shoot } from '../../src/core/plan/shoot.ts';
+import { defined } from '../support/defined.ts';
 import type { openPage } from '../support/tab-page.ts';
 
 type Tab = Awaited<ReturnType<typeof openPage>> & { readonly close: () => void };
@@ -14,18 +15,18 @@ const openTab = async (databaseName: string): Promise<Tab> => {
   const frame = document.createElement('iframe');
   document.body.append(frame);
   frames.add(frame);
-  const page = frame.contentWindow as Window & {
-    opened?: Promise<Awaited<ReturnType<typeof openPage>>>;
-  };
-  const script = (frame.contentDocument as Document).createElement('script');
+  const script = defined(frame.contentDocument).createElement('script');
   script.type = 'module';
   script.textContent = `
     window.opened = import(${JSON.stringify(new URL('/tests/support/tab-page.ts', location.href).href)})
       .then(({ openPage }) => openPage(${JSON.stringify(databaseName)}));`;
   frame.contentDocument?.body.append(script);
   const opened = await vi.waitFor(() => {
-    if (page.opened === undefined) throw new Error('the page has not started');
-    return page.opened;
+    const page: Promise<Awaited<ReturnType<typeof openPage>>> | undefined = Reflect.get(
+      defined(frame.contentWindow),
+      'opened',
+    );
+    return defined(page);
   });
   return {
     ...opened,

@@ -20,17 +20,14 @@ import {
 } from '../../src/core/plan/edits.ts';
 import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
 import type { Shoot } from '../../src/core/plan/shoot.ts';
+import { defined } from './defined.ts';
 
 /** Chooses among what the shoot holds when its turn comes, so that most edits meet something. */
 export type RandomEdit = (shoot: Shoot, newId: string) => Edit<Shoot>;
 
-const spotSample = structuredClone(Object.values(demoShoot().spots)[0] as Shoot['spots'][string]);
-const setupSample = structuredClone(
-  Object.values(demoShoot().setups)[0] as Shoot['setups'][string],
-);
-const lightSample = structuredClone(
-  Object.values(setupSample.lights)[0] as Shoot['setups'][string]['lights'][string],
-);
+const spotSample = structuredClone(defined(Object.values(demoShoot().spots)[0]));
+const setupSample = structuredClone(defined(Object.values(demoShoot().setups)[0]));
+const lightSample = structuredClone(defined(Object.values(setupSample.lights)[0]));
 
 const pick = (entries: Readonly<Record<string, unknown>> | undefined, draw: number): string =>
   Object.keys(entries ?? {}).at(draw % Math.max(Object.keys(entries ?? {}).length, 1)) ?? 'none';

@@ -49,23 +49,21 @@ export const recipeInputs = (
       ndStops: fc.constantFrom([], [2.99], [0.997, 1.993, 2.99], [2, 3, 6]),
       wishFNumber: fc.constantFrom(null, 2, 4, 8, 11),
     })
-    .map(
-      (drawn): RecipeInput => ({
-        sky: { patchEv: drawn.meanEv + drawn.patchOverMean, meanEv: drawn.meanEv },
-        ambientOnSubjectEv: drawn.meanEv - drawn.ambientUnderMean,
-        incidentEv: drawn.meanEv - drawn.incidentUnderMean,
-        hold: { stops: drawn.holdStops, under: drawn.under },
-        unlitUnderStops: drawn.unlitUnderStops,
-        lights: [drawn.key, drawn.fill, drawn.rim, drawn.background].filter((one) => one !== null),
-        camera: {
-          syncShutterS: drawn.syncShutterS,
-          slowestShutterS: drawn.slowestShutterS,
-          baseIso: drawn.baseIso,
-          maxIso: drawn.maxIso,
-          step: drawn.step,
-        },
-        lens: { minFNumber: drawn.minFNumber, maxFNumber: drawn.maxFNumber },
-        ndStops: drawn.ndStops,
-        ...(drawn.wishFNumber === null ? {} : { wish: { fNumber: drawn.wishFNumber } }),
-      }),
-    );
+    .map((drawn): RecipeInput => ({
+      sky: { patchEv: drawn.meanEv + drawn.patchOverMean, meanEv: drawn.meanEv },
+      ambientOnSubjectEv: drawn.meanEv - drawn.ambientUnderMean,
+      incidentEv: drawn.meanEv - drawn.incidentUnderMean,
+      hold: { stops: drawn.holdStops, under: drawn.under },
+      unlitUnderStops: drawn.unlitUnderStops,
+      lights: [drawn.key, drawn.fill, drawn.rim, drawn.background].filter((one) => one !== null),
+      camera: {
+        syncShutterS: drawn.syncShutterS,
+        slowestShutterS: drawn.slowestShutterS,
+        baseIso: drawn.baseIso,
+        maxIso: drawn.maxIso,
+        step: drawn.step,
+      },
+      lens: { minFNumber: drawn.minFNumber, maxFNumber: drawn.maxFNumber },
+      ndStops: drawn.ndStops,
+      ...(drawn.wishFNumber === null ? {} : { wish: { fNumber: drawn.wishFNumber } }),
+    }));

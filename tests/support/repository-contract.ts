@@ -15,6 +15,7 @@ import {
 import type { Shoot } from '../../src/core/plan/shoot.ts';
 import type { Result } from '../../src/core/units/result.ts';
 import type { ShootRepository, Stamp } from '../../src/storage/shoot-repository.ts';
+import { defined } from './defined.ts';
 import { editArbitrary } from './random-edits.ts';
 
 /** Two repositories that stand on one store, as two tabs do; a new store at every call. */
@@ -51,18 +52,22 @@ const undo = (
   documents: Parameters<typeof tab.undo>[0]['documents'] = [SHOOT],
 ): ReturnType<typeof tab.undo> => tab.undo({ documents, stamp: stampOf(authorId) });
 
+const broken = (): never => {
+  throw new Error('a fault of ours');
+};
+
+const openedBy = async (openTwo: OpenTwo): Promise<readonly [ShootRepository, ShootRepository]> => {
+  const tabs = openTwo();
+  valueOf(await tabs[0].create('shoot', demoShoot()));
+  valueOf(await tabs[0].create('kit', demoKit()));
+  return tabs;
+};
+
 /** What every place that keeps shoots does. */
 export const describeRepository = (name: string, openTwo: OpenTwo): void => {
-  describe(name, () => {
-    const opened = async (): Promise<readonly [ShootRepository, ShootRepository]> => {
-      const tabs = openTwo();
-      valueOf(await tabs[0].create('shoot', demoShoot()));
-      valueOf(await tabs[0].create('kit', demoKit()));
-      return tabs;
-    };
-
+  describe(`a shoot repository ${name}`, () => {
     test('a shoot that was created is there, whole, for every tab, and listed', async () => {
-      const [, other] = await opened();
+      const [, other] = await openedBy(openTwo);
       expect(await shootIn(other)).toStrictEqual(demoShoot());
       const { id, title, date } = demoShoot();
       expect(valueOf(await other.listShoots())).toEqual([{ id, title, date }]);
@@ -90,7 +95,7 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     });
 
     test('a second shoot of the same id is not created over the first', async () => {
-      const [tab, other] = await opened();
+      const [tab, other] = await openedBy(openTwo);
       expect(await other.create('shoot', { ...demoShoot(), title: 'Another' })).toEqual({
         ok: false,
         problem: { kind: 'already-there' },
@@ -108,7 +113,7 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     });
 
     test('an edit is there for every tab and after it was answered', async () => {
-      const [tab, other] = await opened();
+      const [tab, other] = await openedBy(openTwo);
       const edited = valueOf(await change(tab, 'ann', editShoot({ title: 'Octet' })));
       expect(edited.title).toBe('Octet');
       expect(await shootIn(other)).toStrictEqual({ ...demoShoot(), title: 'Octet' });
@@ -137,7 +142,7 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     ])(
       'an edit that writes %s is refused with the fault, and nothing is written',
       async (_, edit, path, found) => {
-        const [tab, other] = await opened();
+        const [tab, other] = await openedBy(openTwo);
         expect(await change(tab, 'ann', edit)).toMatchObject({
           ok: false,
           problem: { kind: 'refused', faults: [{ path, found }] },
@@ -148,26 +153,28 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     );
 
     test('document and log are written together or not at all', async () => {
-      const [tab] = await opened();
+      const [tab] = await openedBy(openTwo);
       const stamp = stampOf('ann');
       valueOf(await tab.edit({ ...SHOOT, edit: editShoot({ title: 'One' }), label: 'one', stamp }));
-      const broken = (): never => {
-        throw new Error('a fault of ours');
-      };
       await expect(change(tab, 'ann', broken)).rejects.toThrow('a fault of ours');
       expect((await shootIn(tab)).title).toBe('One');
       valueOf(await undo(tab, 'ann'));
       expect(await shootIn(tab)).toStrictEqual(demoShoot());
     });
 
-    test('an edit that changes nothing leaves nothing to undo', async () => {
-      const [tab] = await opened();
+    test('an edit that changes nothing leaves nothing to undo and takes nothing from redo', async () => {
+      const [tab] = await openedBy(openTwo);
       valueOf(await change(tab, 'ann', editShoot({ title: demoShoot().title })));
       expect(await undo(tab, 'ann')).toMatchObject({ ok: false });
+      valueOf(await change(tab, 'ann', editShoot({ title: 'One' })));
+      valueOf(await undo(tab, 'ann'));
+      valueOf(await change(tab, 'ann', editShoot({ title: demoShoot().title })));
+      valueOf(await tab.redo({ documents: [SHOOT], stamp: stampOf('ann') }));
+      expect((await shootIn(tab)).title).toBe('One');
     });
 
     test('edits of two tabs at the same moment are both kept', async () => {
-      const [tab, other] = await opened();
+      const [tab, other] = await openedBy(openTwo);
       await Promise.all([
         ...[1, 2, 3].map((walkInMin) => change(tab, 'ann', editSpot('pier', { walkInMin }))),
         ...[1, 2, 3].map((tiltDeg) => change(other, 'ben', editSpotFraming('pier', { tiltDeg }))),
@@ -177,7 +184,7 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     });
 
     test('each tab undoes and redoes its own, and says what it would undo', async () => {
-      const [tab, other] = await opened();
+      const [tab, other] = await openedBy(openTwo);
       await change(tab, 'ann', editSpotFraming('pier', { bearingDeg: 12 }), 'turn Pier head');
       await change(other, 'ben', editSpotFraming('pier', { tiltDeg: 33 }), 'tilt Pier head');
       const mine = { documents: [SHOOT], authorId: 'ann' };
@@ -187,7 +194,7 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
         ok: true,
         value: { label: 'turn Pier head', leftAlone: [] },
       });
-      const { framing } = demoShoot().spots['pier'] as Shoot['spots'][string];
+      const { framing } = defined(demoShoot().spots['pier']);
       expect((await shootIn(other)).spots['pier']?.framing).toEqual({ ...framing, tiltDeg: 33 });
       expect(valueOf(await tab.canUndo(mine))).toBeNull();
       expect(valueOf(await tab.canRedo(mine))).toBe('turn Pier head');
@@ -204,7 +211,7 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     });
 
     test('an undo after the other tab removed the spot changes nothing and says so', async () => {
-      const [tab, other] = await opened();
+      const [tab, other] = await openedBy(openTwo);
       await change(tab, 'ann', editSpotFraming('pier', { bearingDeg: 12 }), 'turn Pier head');
       const gone = valueOf(await change(other, 'ben', removeSpot('pier')));
       expect(valueOf(await undo(tab, 'ann')).leftAlone).toEqual([
@@ -214,8 +221,8 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     });
 
     test('over shoot and kit the latest own edit is undone first', async () => {
-      const [tab] = await opened();
-      const headId = Object.keys(demoKit().heads)[0] as string;
+      const [tab] = await openedBy(openTwo);
+      const headId = defined(Object.keys(demoKit().heads)[0]);
       await change(tab, 'ann', editShoot({ title: 'One' }), 'rename');
       valueOf(
         await tab.edit({
@@ -237,18 +244,18 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     });
 
     test('a removed shoot is gone with its log, and its document is handed back for putting back', async () => {
-      const [tab, other] = await opened();
+      const [tab, other] = await openedBy(openTwo);
       await change(tab, 'ann', editShoot({ title: 'One' }));
       const removed = valueOf(await tab.remove('shoot', 'demo'));
       expect(removed).toStrictEqual({ ...demoShoot(), title: 'One' });
       expect(await other.read('shoot', 'demo')).toMatchObject({ problem: { kind: 'missing' } });
-      valueOf(await other.create('shoot', removed as Shoot));
+      valueOf(await other.create('shoot', defined(removed)));
       expect((await shootIn(tab)).title).toBe('One');
       expect(await undo(tab, 'ann')).toMatchObject({ problem: { kind: 'nothing-to-undo' } });
     });
 
     test('an observer is told the shoot at once and after every change of any tab, until stopped', async () => {
-      const [tab, other] = await opened();
+      const [tab, other] = await openedBy(openTwo);
       const titles: string[] = [];
       const stop = tab.observe('shoot', 'demo', (answer) =>
         titles.push(answer.ok ? answer.value.title : answer.problem.kind),
@@ -272,9 +279,9 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     });
 
     test('an observer of one shoot hears nothing of another', async () => {
-      const [tab, other] = await opened();
+      const [tab, other] = await openedBy(openTwo);
       valueOf(await tab.create('shoot', { ...demoShoot(), id: 'second' }));
-      const heard = vi.fn();
+      const heard = vi.fn<(answer: unknown) => void>();
       const stop = tab.observe('shoot', 'second', heard);
       await vi.waitFor(() => expect(heard).toHaveBeenCalledTimes(1));
       await change(other, 'ben', editShoot({ title: 'Theirs' }));
@@ -301,7 +308,7 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
     test('a tab that undoes all it did leaves the shoot as it was, whatever it did', async () => {
       await fc.assert(
         fc.asyncProperty(fc.array(editArbitrary, { maxLength: 6 }), async (edits) => {
-          const [tab] = await opened();
+          const [tab] = await openedBy(openTwo);
           for (const [turn, random] of edits.entries())
             await change(tab, 'ann', random(await shootIn(tab), `new${turn}`));
           for (let back = await undo(tab, 'ann'); back.ok; back = await undo(tab, 'ann'))

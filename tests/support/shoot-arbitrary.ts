@@ -28,7 +28,7 @@ const orNull = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> =
   fc.option(value, { nil: null });
 
 const characters = (letters: string, maxLength: number): fc.Arbitrary<string> =>
-  fc.string({ unit: fc.constantFrom(...letters), minLength: 1, maxLength });
+  fc.string({ unit: fc.constantFrom(...letters.split('')), minLength: 1, maxLength });
 const id = characters('abzAZ019_-', 6).filter((text) => !(text in Object.prototype));
 const order = characters('abmz', 5);
 const name = fc.string({ unit: 'binary', minLength: 1, maxLength: 12 });

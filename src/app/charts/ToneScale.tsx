@@ -1,13 +1,14 @@
 import './tone-scale.css';
 import type { ReactNode } from 'react';
 
-import { signedTenths } from '../ui/figure-text.ts';
 import { labelPlaces } from './label-places.ts';
 import { stopTone } from './stop-tone.ts';
 
 export type ToneLabel = {
   readonly id: string;
   readonly text: string;
+  /** The stops as they are to be read. */
+  readonly figure: string;
   /** From a grey card under the key; infinite for what clips at any setting. */
   readonly stops: number;
   readonly of: 'flash' | 'sky' | 'ambient';
@@ -49,7 +50,7 @@ export function ToneScale({ labels, clipStops }: ToneScaleProps): ReactNode {
       <ol className="tones">
         {blocks.map((stops) => (
           <li key={stops} style={{ height: `${STOP_REM}rem` }}>
-            <span>{stops === 0 ? 'card' : signedTenths(stops).replace('.0', '')}</span>
+            <span>{stops === 0 ? 'card' : stops > 0 ? `+${stops}` : `−${-stops}`}</span>
             <i style={{ background: stopTone(stops) }} data-tone={stops} />
           </li>
         ))}
@@ -78,13 +79,7 @@ export function ToneScale({ labels, clipStops }: ToneScaleProps): ReactNode {
             data-mark={label.id}
           >
             {label.strong ? <strong>{label.text}</strong> : label.text}{' '}
-            <span data-figure={`tone-${label.id}`}>
-              {Number.isFinite(label.stops)
-                ? `${signedTenths(label.stops)}${label.stops > clipStops ? ', clips' : ''}`
-                : label.stops > 0
-                  ? 'clips'
-                  : 'no light'}
-            </span>
+            <span data-figure={`tone-${label.id}`}>{label.figure}</span>
           </li>
         ))}
       </ul>

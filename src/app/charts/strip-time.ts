@@ -44,9 +44,14 @@ export function fullHours(
   const hours: { ms: number; text: string }[] = [];
   const quarterMs = MS_PER_HOUR / 4;
   // Every zone's offset is a multiple of a quarter of an hour.
-  for (let ms = Math.ceil(range.startMs / quarterMs) * quarterMs; ms <= range.endMs; ms += quarterMs) {
+  for (
+    let ms = Math.ceil(range.startMs / quarterMs) * quarterMs;
+    ms <= range.endMs;
+    ms += quarterMs
+  ) {
     const text = clockTime(ms, zone);
-    if (text.endsWith(':00') && Number(text.slice(0, 2)) % everyHours === 0) hours.push({ ms, text });
+    if (text.endsWith(':00') && Number(text.slice(0, 2)) % everyHours === 0)
+      hours.push({ ms, text });
   }
   return hours;
 }

@@ -30,13 +30,14 @@ function atlasOf({ ownFile }: Services): Atlas {
     if (!response.ok) throw new Error(`${path} of the app is missing (answer ${response.status})`);
     return response.text();
   });
-  const places = kept((_: 'all') => loadPlaceNames(readFile));
+  const loadPlaces = kept(() => loadPlaceNames(readFile));
+  const places = (): Promise<PlaceNames> => loadPlaces('all');
   const zoneAt = zoneFinder(readFile);
   return {
     outline: (detail) => loadOutline(readFile, detail),
-    places: () => places('all'),
+    places,
     surroundings: async (point) => {
-      const [names, zone] = await Promise.all([places('all'), zoneAt(point)]);
+      const [names, zone] = await Promise.all([places(), zoneAt(point)]);
       return { zone, near: names.nearest(point) };
     },
   };
@@ -58,4 +59,3 @@ function kept<Name extends string, Value>(
     return value;
   };
 }
-

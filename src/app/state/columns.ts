@@ -14,11 +14,7 @@ export const COLUMN_STEP_MIN = 10;
 const FACE_HEIGHT_M = 1.65;
 
 /** What the worker is asked for one setup's day; null when the setup or its spot is gone. */
-export function setupColumnInput(
-  shoot: Shoot,
-  kit: Kit,
-  setupId: string,
-): SetupColumnInput | null {
+export function setupColumnInput(shoot: Shoot, kit: Kit, setupId: string): SetupColumnInput | null {
   const setup = shoot.setups[setupId];
   const spot = setup && shoot.spots[setup.spotId];
   if (setup === undefined || spot === undefined) return null;
@@ -48,25 +44,24 @@ export function spotColumnInput(shoot: Shoot, spotId: string): SetupColumnInput 
 }
 
 /**
- * A column from the worker. While a newer one is under way the last one stays; null until the
- * first arrives.
+ * A column from the worker. While a newer one of the same key is under way the last one stays;
+ * null until the first arrives.
  */
 export function useColumn(key: string, input: SetupColumnInput | null): SetupColumn | null {
   const { compute } = useServices();
-  const [column, setColumn] = useState<SetupColumn | null>(null);
+  const [last, setLast] = useState<{ readonly key: string; readonly column: SetupColumn } | null>(
+    null,
+  );
   const asked = useMemo(() => JSON.stringify(input), [input]);
   useEffect(
     function askWorker() {
       const wanted = JSON.parse(asked) as SetupColumnInput | null;
-      if (wanted === null) {
-        setColumn(null);
-        return undefined;
-      }
+      if (wanted === null) return undefined;
       let current = true;
       void compute
         .request(key, { kind: 'setup-column', input: wanted })
         .then((answer) => {
-          if (current && answer !== null) setColumn(answer);
+          if (current && answer !== null) setLast({ key, column: answer });
         })
         .catch((error: unknown) => console.error(error));
       return () => {
@@ -75,11 +70,14 @@ export function useColumn(key: string, input: SetupColumnInput | null): SetupCol
     },
     [compute, key, asked],
   );
-  return column;
+  return input !== null && last?.key === key ? last.column : null;
 }
 
 /** The column of a setup of the open shoot, under its sky condition or another. */
-export function useSetupColumn(setupId: string | null, condition?: SkyCondition): SetupColumn | null {
+export function useSetupColumn(
+  setupId: string | null,
+  condition?: SkyCondition,
+): SetupColumn | null {
   const shoot = useShoot();
   const kit = useKit();
   const input = useMemo(() => {

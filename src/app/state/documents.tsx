@@ -1,4 +1,4 @@
-import { createContext, useContext, useEffect, useState, type ReactNode } from 'react';
+import { createContext, useCallback, useContext, useEffect, useState, type ReactNode } from 'react';
 
 import type { Edit } from '../../core/plan/edits.ts';
 import type { Kit } from '../../core/plan/kit.ts';
@@ -71,12 +71,15 @@ export const useKit = (): Kit => useDocuments().kit;
 /** Writes an edit of the open shoot; the label is what undo will call it. */
 export function useEditShoot(): (label: string, edit: Edit<Shoot>) => void {
   const services = useServices();
-  const { shoot } = useDocuments();
-  return (label, edit) => {
-    void services.repository
-      .edit({ kind: 'shoot', id: shoot.id, label, edit, stamp: stamp(services) })
-      .then(sayRefusal);
-  };
+  const { id } = useDocuments().shoot;
+  return useCallback(
+    (label, edit) => {
+      void services.repository
+        .edit({ kind: 'shoot', id, label, edit, stamp: stamp(services) })
+        .then(sayRefusal);
+    },
+    [services, id],
+  );
 }
 
 /** Writes an edit of the kit. */

@@ -15,7 +15,9 @@ export const formatNd = (stops: number): string => {
 };
 
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`;
-const STOPS_TEXT = new RegExp(`^(?:nd )?(?:${NUMBER}|(\\d+) (\\d)/(\\d)|(\\d)/(\\d)) ?(?:stops?|ev)$`);
+const STOPS_TEXT = new RegExp(
+  `^(?:nd )?(?:${NUMBER}|(\\d+) (\\d)/(\\d)|(\\d)/(\\d)) ?(?:stops?|ev)$`,
+);
 const DENSITY_TEXT = /^(?:nd ?)?(\d[.,]\d+)(?: nd)?$/;
 const FACTOR_TEXT = new RegExp(`^(?:nd ?(\\d+)|[x×] ?${NUMBER}|${NUMBER} ?[x×])$`);
 

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 
 import { fail, ok, type Result } from '../units/result.ts';
+import { valueAt } from './same-value.ts';
 
 /** One place where a document is not what it should be, in words: 'spots.k3f.latitudeDeg: expected −90 to 90, found 412'. */
 export type DocumentFault = {
@@ -56,15 +57,6 @@ function expectedText(issue: z.core.$ZodIssue): string {
 const counted = (origin: string): string => (origin === 'string' ? ' characters' : '');
 
 const article = (type: string): string => (/^[aeiou]/.test(type) ? `an ${type}` : `a ${type}`);
-
-function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
-  let at: unknown = value;
-  for (const key of path) {
-    if (typeof at !== 'object' || at === null) return undefined;
-    at = (at as Record<PropertyKey, unknown>)[key];
-  }
-  return at;
-}
 
 function foundText(value: unknown): string {
   if (value === undefined) return 'nothing';

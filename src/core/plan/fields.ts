@@ -19,7 +19,7 @@ export const name = z.string().check(z.minLength(1), z.maxLength(120));
 /** Never a name that every object answers to, such as 'constructor': ids are keys of maps. */
 export const id = z.string().check(
   z.regex(/^[A-Za-z0-9_-]{1,40}$/, 'an id of letters, digits, - and _'),
-  z.refine((text) => !(text in Object.prototype), 'an id that is no name built into every object'),
+  z.refine((key) => !(key in Object.prototype), 'an id that is no name built into every object'),
 );
 export const order = z.string().check(z.regex(/^[a-z]{1,80}$/, 'an order key of letters a to z'));
 

@@ -5,7 +5,7 @@ import { fieldWords } from './field-words.ts';
 import type { HistoryEntry } from './history-entry.ts';
 import type { Kit } from './kit.ts';
 import { missingSpotIds } from './references.ts';
-import { sameValue, valueAt } from './same-value.ts';
+import { isNode, sameValue, valueAt } from './same-value.ts';
 import type { Shoot } from './shoot.ts';
 import { standingPaths } from './standing-work.ts';
 import { latestRedoable, latestUndoable } from './undo-order.ts';
@@ -28,10 +28,10 @@ export function applyEdit<Document extends object>(
   edit: Edit<Document>,
 ): Change<Document> {
   enablePatches();
-  const [edited, patches, inversePatches] = new Immer({ autoFreeze: false }).produceWithPatches(
-    document,
-    (draft) => edit(draft as Document),
-  );
+  const [edited, patches, inversePatches] = new Immer({ autoFreeze: false }).produceWithPatches<
+    Document,
+    Document
+  >(document, edit);
   return {
     document: edited,
     patches: patches.filter((patch) => changes(document, patch)),
@@ -129,8 +129,9 @@ const putting =
   <Document extends object>(patches: readonly Patch[]): Edit<Document> =>
   (draft) => {
     for (const { op, path, value } of patches) {
-      const owner = valueAt(draft, path.slice(0, -1)) as Record<PropertyKey, unknown>;
-      const key = path.at(-1) as PropertyKey;
+      const owner = valueAt(draft, path.slice(0, -1));
+      const key = path.at(-1);
+      if (!isNode(owner) || key === undefined) continue;
       if (op === 'remove') delete owner[key];
       else owner[key] = value;
     }

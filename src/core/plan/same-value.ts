@@ -22,4 +22,6 @@ export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
 
 type Node = Record<PropertyKey, unknown>;
 
-const isNode = (value: unknown): value is Node => typeof value === 'object' && value !== null;
+/** Whether a value has keys: a plain object or a list. */
+export const isNode = (value: unknown): value is Node =>
+  typeof value === 'object' && value !== null;

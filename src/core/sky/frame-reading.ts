@@ -24,16 +24,16 @@ export type FrameReading = {
   readonly sunInFrame: boolean;
 };
 
-/** What the luminances found at the samples say; the sun's own direction apart, null when outside. */
+/** What the luminances found at the samples say, with the sky next to the sun apart. */
 export const readFrame = (
   samples: FrameSamples,
   luminanceCdM2: Float64Array,
-  towardsSunCdM2: number | null,
+  sun: { readonly sunInFrame: boolean; readonly nextToSunCdM2: number | null },
 ): FrameReading => {
   const { areaFraction, frameCells, edgePoints, patchCells } = samples;
   const seen = frameCells + edgePoints;
-  let least = towardsSunCdM2 ?? Infinity;
-  let most = towardsSunCdM2 ?? -Infinity;
+  let least = sun.nextToSunCdM2 ?? Infinity;
+  let most = sun.nextToSunCdM2 ?? -Infinity;
   for (let at = 0; at < seen; at += 1) {
     const luminance = luminanceCdM2[at] ?? NaN;
     if (luminance < least) least = luminance;
@@ -55,7 +55,7 @@ export const readFrame = (
     patchEv: ev100FromLuminance(patchIsFrame ? frame.mean : patch.mean),
     patchIsFrame,
     skyShare: frame.area,
-    sunInFrame: towardsSunCdM2 !== null,
+    sunInFrame: sun.sunInFrame,
   };
 };
 

@@ -11,7 +11,7 @@ import {
   type PictureRectangle,
   WHOLE_PICTURE,
 } from './picture-rectangle.ts';
-import { type FrameScene, frameScene, type SkyCell, skyCells } from './sky-cells.ts';
+import { type FrameScene, frameScene, JUST_ABOVE_DEG, type SkyCell, skyCells } from './sky-cells.ts';
 
 /**
  * Directions at which a sky is looked at to read it in a frame. In order: first the sky
@@ -33,22 +33,20 @@ export type FrameInput = {
   readonly patch?: Patch | null | undefined;
 };
 
-const SKY_CELLS = 760;
-/** Where sky and ground are so entangled that the wanted sky cells would take more. */
-const MOST_CELLS = 4 * SKY_CELLS;
+const SKY_CELLS = 800;
+const ENOUGH_SKY_CELLS = 720;
+/** Where sky and ground are so entangled that the wanted number would take more. */
+const MOST_CELLS = 8 * SKY_CELLS;
 const PATCH_GRID = { columns: 8, rows: 8 } as const;
 const COARSE = { columns: 24, rows: 16 } as const;
+const FINE_BORDER = { columns: 72, rows: 48 } as const;
 const BORDER = { columns: 18, rows: 12 } as const;
 const SKYLINE_POINTS = 60;
-/** So far above the skyline the sky at its edge is looked at. */
-const JUST_ABOVE_DEG = 1e-6;
 
 /** Null when the frame shows no sky. */
 export const frameSamples = ({ framing, skyline, patch }: FrameInput): FrameSamples | null => {
   const scene = frameScene(framing, skyline);
-  const box = skyBox(scene);
-  if (box === null) return null;
-  const frameCells = skyCells(scene, box.rectangle, gridOver(box, framing));
+  const frameCells = cellsOfFrame(scene, framing);
   if (frameCells.length === 0) return null;
   const edge = [...skyOnBorder(scene), ...skylinePoints(scene, framing, skyline)];
   const rectangle = patch === undefined || patch === null ? null : patchRectangle(patch);
@@ -70,33 +68,51 @@ export const frameSamples = ({ framing, skyline, patch }: FrameInput): FrameSamp
 
 const withoutArea = (direction: Direction): SkyCell => ({ direction, areaFraction: 0 });
 
-type SkyBox = { readonly rectangle: PictureRectangle; readonly skyShare: number };
+/** Finer and finer, until the wanted number of cells is sky. */
+const cellsOfFrame = (scene: FrameScene, framing: Framing): readonly SkyCell[] => {
+  const box = skyBox(scene);
+  if (box === null) return [];
+  let wanted = SKY_CELLS / box.skyShare;
+  for (;;) {
+    const cells = skyCells(scene, box.rectangle, gridOver(box.rectangle, framing, wanted));
+    if (cells.length >= ENOUGH_SKY_CELLS || wanted >= MOST_CELLS) return cells;
+    wanted = Math.min(MOST_CELLS, (wanted * SKY_CELLS) / Math.max(1, cells.length));
+  }
+};
+
+type SkyBox = {
+  readonly rectangle: PictureRectangle;
+  /** Of the rectangle, by a coarse look. */
+  readonly skyShare: number;
+};
 
 /** The part of the picture that holds all its sky, a coarse cell larger than seen. */
 const skyBox = (scene: FrameScene): SkyBox | null => {
   const { columns, rows } = COARSE;
-  const inSky = gridPoints(WHOLE_PICTURE, COARSE, 0).filter(scene.isSkyAt);
-  if (inSky.length === 0) return null;
-  const xFractions = inSky.map((point) => point.xFraction);
-  const yFractions = inSky.map((point) => point.yFraction);
+  const inside = gridPoints(WHOLE_PICTURE, COARSE).filter(scene.isSkyAt);
+  // Above any sky there is sky again, up to the border: no piece is missed for being narrow.
+  const onBorder = borderPoints(WHOLE_PICTURE, FINE_BORDER).filter(scene.isSkyAt);
+  if (onBorder.length === 0) return null;
+  const xFractions = [...inside, ...onBorder].map((point) => point.xFraction);
+  const yFractions = [...inside, ...onBorder].map((point) => point.yFraction);
   const rectangle = {
     left: Math.max(-0.5, Math.min(...xFractions) - 1 / columns),
     right: Math.min(0.5, Math.max(...xFractions) + 1 / columns),
     bottom: Math.max(-0.5, Math.min(...yFractions) - 1 / rows),
     top: Math.min(0.5, Math.max(...yFractions) + 1 / rows),
   };
-  const pointsInside =
+  const looks =
     ((rectangle.right - rectangle.left) * columns + 1) *
     ((rectangle.top - rectangle.bottom) * rows + 1);
-  return { rectangle, skyShare: inSky.length / pointsInside };
+  return { rectangle, skyShare: Math.max(SKY_CELLS / MOST_CELLS, inside.length / looks) };
 };
 
-/** Square cells on the sensor, so many that the wanted number of them is sky. */
+/** Square cells on the sensor. */
 const gridOver = (
-  { rectangle, skyShare }: SkyBox,
+  rectangle: PictureRectangle,
   framing: Framing,
+  cells: number,
 ): PictureGrid => {
-  const cells = Math.min(MOST_CELLS, SKY_CELLS / skyShare);
   const aspect =
     ((rectangle.right - rectangle.left) * framing.sensorWidthMm) /
     ((rectangle.top - rectangle.bottom) * framing.sensorHeightMm);

@@ -22,15 +22,14 @@ export const patchRectangle = (patch: Patch): PictureRectangle | null => {
 
 export type PictureGrid = { readonly columns: number; readonly rows: number };
 
-/** Points of a grid, row by row from the bottom left; inset 0 its corners, 0.5 its cells' middles. */
+/** The corners of a grid's cells, row by row from the bottom left. */
 export const gridPoints = (
   rectangle: PictureRectangle,
   { columns, rows }: PictureGrid,
-  inset: 0 | 0.5,
 ): readonly PicturePoint[] => {
   const points: PicturePoint[] = [];
-  for (let row = inset; row <= rows - inset; row += 1) {
-    for (let column = inset; column <= columns - inset; column += 1) {
+  for (let row = 0; row <= rows; row += 1) {
+    for (let column = 0; column <= columns; column += 1) {
       points.push({
         xFraction: rectangle.left + ((rectangle.right - rectangle.left) * column) / columns,
         yFraction: rectangle.bottom + ((rectangle.top - rectangle.bottom) * row) / rows,
@@ -40,16 +39,24 @@ export const gridPoints = (
   return points;
 };
 
-/** The corners of the grid's cells that lie on the rectangle's border. */
+/** Points evenly along the rectangle's border, its corners included. */
 export const borderPoints = (
-  rectangle: PictureRectangle,
-  grid: PictureGrid,
-): readonly PicturePoint[] =>
-  gridPoints(rectangle, grid, 0).filter((_, at) => {
-    const column = at % (grid.columns + 1);
-    const row = (at - column) / (grid.columns + 1);
-    return column === 0 || column === grid.columns || row === 0 || row === grid.rows;
-  });
+  { left, right, bottom, top }: PictureRectangle,
+  { columns, rows }: PictureGrid,
+): readonly PicturePoint[] => {
+  const points: PicturePoint[] = [];
+  for (let column = 0; column < columns; column += 1) {
+    const along = ((right - left) * column) / columns;
+    points.push({ xFraction: left + along, yFraction: bottom });
+    points.push({ xFraction: right - along, yFraction: top });
+  }
+  for (let row = 0; row < rows; row += 1) {
+    const along = ((top - bottom) * row) / rows;
+    points.push({ xFraction: right, yFraction: bottom + along });
+    points.push({ xFraction: left, yFraction: top - along });
+  }
+  return points;
+};
 
 export const isInside = (rectangle: PictureRectangle, point: PicturePoint): boolean =>
   point.xFraction >= rectangle.left &&

@@ -36,6 +36,9 @@ export const frameScene = (framing: Framing, skyline: Skyline): FrameScene => {
   };
 };
 
+/** So far above the skyline the sky at its edge is looked at. */
+export const JUST_ABOVE_DEG = 1e-6;
+
 export type SkyCell = {
   /** Middle of its sky. */
   readonly direction: Direction;
@@ -43,9 +46,12 @@ export type SkyCell = {
   readonly areaFraction: number;
 };
 
-/** Samples across a cell that the skyline cuts. */
-const CUT_SAMPLES = 5;
-const CUT_GRID = { columns: CUT_SAMPLES, rows: CUT_SAMPLES } as const;
+/**
+ * Points in a cell that the skyline cuts: a Fibonacci lattice, no two in one row or column, so
+ * that a level edge is met as well as a slanted one.
+ */
+const CUT_POINTS = 21;
+const CUT_STRIDE = 13;
 
 /** Cuts a rectangle into cells and keeps of each what is sky, judged by its corners. */
 export const skyCells = (
@@ -54,7 +60,7 @@ export const skyCells = (
   grid: PictureGrid,
 ): readonly SkyCell[] => {
   const { columns, rows } = grid;
-  const corners = gridPoints(rectangle, grid, 0).map((point) =>
+  const corners = gridPoints(rectangle, grid).map((point) =>
     scene.isSkyAt(point) ? 1 : 0,
   );
   const cellWidth = (rectangle.right - rectangle.left) / columns;
@@ -95,7 +101,13 @@ const skyPart = (
   let count = 0;
   let xSum = 0;
   let ySum = 0;
-  for (const point of gridPoints(cell, CUT_GRID, 0.5)) {
+  for (let at = 0; at < CUT_POINTS; at += 1) {
+    const along = (at + 0.5) / CUT_POINTS;
+    const up = (((at * CUT_STRIDE) % CUT_POINTS) + 0.5) / CUT_POINTS;
+    const point = {
+      xFraction: cell.left + along * (cell.right - cell.left),
+      yFraction: cell.bottom + up * (cell.top - cell.bottom),
+    };
     if (!scene.isSkyAt(point)) continue;
     count += 1;
     xSum += point.xFraction;
@@ -103,6 +115,6 @@ const skyPart = (
   }
   return {
     middle: { xFraction: xSum / count, yFraction: ySum / count },
-    share: count / CUT_SAMPLES ** 2,
+    share: count / CUT_POINTS,
   };
 };

@@ -1,10 +1,8 @@
 import type { SunPosition } from '../sun-moon/sun-position.ts';
-import type { Direction } from '../units/direction.ts';
 import { luminancesTowards, type Sky } from './condition-sky.ts';
 import { type FrameReading, readFrame } from './frame-reading.ts';
 import { type FrameInput, frameSamples } from './frame-samples.ts';
-import { isInsidePicture } from './framing.ts';
-import type { FrameScene } from './sky-cells.ts';
+import { type SunInPicture, sunInPicture } from './sun-in-picture.ts';
 
 /**
  * How bright the sky inside a framing is, weighted by picture area. What is at or below 0° or
@@ -19,18 +17,12 @@ export const skyInFrame = (
 ): FrameReading | null => {
   const samples = frameSamples(input);
   if (samples === null) return null;
-  const sun = input.sun === undefined ? null : sunInPicture(samples.scene, input.sun);
-  return readFrame(
-    samples,
-    luminancesTowards(input.sky, samples.directions),
-    sun === null ? null : input.sky(sun),
-  );
+  const { inFrame, nearestSky } =
+    input.sun === undefined ? NO_SUN : sunInPicture(samples.scene, input.sun);
+  return readFrame(samples, luminancesTowards(input.sky, samples.directions), {
+    sunInFrame: inFrame,
+    nextToSunCdM2: nearestSky === null ? null : input.sky(nearestSky),
+  });
 };
 
-/** Where the sun's centre appears, null when outside the picture or behind the skyline. */
-export const sunInPicture = (scene: FrameScene, sun: SunPosition): Direction | null => {
-  const direction = { azimuthDeg: sun.azimuthDeg, altitudeDeg: sun.apparentAltitudeDeg };
-  if (!scene.isSky(direction)) return null;
-  const point = scene.toPicture(direction);
-  return point !== null && isInsidePicture(point) ? direction : null;
-};
+const NO_SUN: SunInPicture = { inFrame: false, nearestSky: null };

@@ -1,8 +1,8 @@
 import { type FrameReading, readFrame } from '../sky/frame-reading.ts';
 import { type FrameInput, frameSamples } from '../sky/frame-samples.ts';
 import { fillLuminance, luminanceTowards, type SkyField } from '../sky/sky-field.ts';
-import { sunInPicture } from '../sky/sky-in-frame.ts';
 import { type SkyModel, skyPoints } from '../sky/sky-model.ts';
+import { sunInPicture } from '../sky/sun-in-picture.ts';
 import type { SunPosition } from '../sun-moon/sun-position.ts';
 
 /** Reads one framing under one condition as the sun moves; null when the frame shows no sky. */
@@ -16,11 +16,10 @@ export const frameReader = (
   const luminanceCdM2 = new Float64Array(samples.directions.length);
   return (field, sun) => {
     fillLuminance(field, points, luminanceCdM2);
-    const seenSun = sunInPicture(samples.scene, sun);
-    return readFrame(
-      samples,
-      luminanceCdM2,
-      seenSun === null ? null : luminanceTowards(field, seenSun),
-    );
+    const { inFrame, nearestSky } = sunInPicture(samples.scene, sun);
+    return readFrame(samples, luminanceCdM2, {
+      sunInFrame: inFrame,
+      nextToSunCdM2: nearestSky === null ? null : luminanceTowards(field, nearestSky),
+    });
   };
 };

@@ -11,8 +11,7 @@ export type UnfixedProblem = Omit<RecipeProblem, 'fixes'>;
 /** A recipe, or the first rule that breaks, without looking for fixes. */
 export const attemptRecipe = (input: RecipeInput): Result<Recipe, UnfixedProblem> => {
   const sentences = checkRecipeInput(input);
-  if (sentences.length > 0)
-    return fail({ kind: 'bad-input', shortByStops: Number.NaN, sentences });
+  if (sentences.length > 0) return fail({ kind: 'bad-input', shortByStops: Number.NaN, sentences });
   const question = recipeCase(input);
   const judgement = judgeCase(question);
   if (judgement.verdict !== 'works') {

@@ -43,8 +43,7 @@ const SHORTEST_RECYCLE_S = 0.05;
 export const recycleS = (head: {
   readonly recycleAtFullS: number;
   readonly powerStops: number;
-}): number =>
-  Math.max(SHORTEST_RECYCLE_S, head.recycleAtFullS * ratioFromStops(head.powerStops));
+}): number => Math.max(SHORTEST_RECYCLE_S, head.recycleAtFullS * ratioFromStops(head.powerStops));
 
 /** Recycle of a pack that charges several heads one after the other (F12). [practitionerPages] */
 export const packRecycleS = (pack: {

@@ -46,21 +46,22 @@ export const shadeFix = (problem: UnfixedProblem): Fix | null => {
   return value <= DEEPEST_SHADE_STOPS ? stopsFix('shade', value) : null;
 };
 
+const syncFix = (clicks: number): Fix => ({
+  kind: 'sync-shutter',
+  value: 2 ** (-clicks / 3),
+  unit: 's',
+});
+
 /** The slowest sync in third stops with which the sky comes within reach; else the fastest there is. */
 export const fasterSyncFix = (input: RecipeInput): Fix | null => {
   if (input.pins?.shutterS !== undefined) return null;
   let click = Math.floor(-Math.log2(input.camera.syncShutterS) * 3 + 0.5) + 1;
   if (click > FASTEST_SYNC_CLICKS) return null;
-  const fixAt = (clicks: number): Fix => ({
-    kind: 'sync-shutter',
-    value: 2 ** (-clicks / 3),
-    unit: 's',
-  });
   while (click < FASTEST_SYNC_CLICKS) {
-    if (judgeRecipe(applyFix(input, fixAt(click))).verdict !== 'sky-above-reach') break;
+    if (judgeRecipe(applyFix(input, syncFix(click))).verdict !== 'sky-above-reach') break;
     click += 1;
   }
-  return fixAt(click);
+  return syncFix(click);
 };
 
 /** The fastest slowest shutter in third stops with which the setup works. */

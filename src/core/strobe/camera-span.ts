@@ -45,14 +45,21 @@ export const cameraSpan = (input: RecipeInput): CameraSpan => {
     toStops: stopsFromIso(camera.maxIso),
   };
   const other = input.otherFilterStops ?? 0;
-  const pinnedShutter = pins?.shutterS === undefined ? null : point(stopsFromShutter(pins.shutterS));
+  const pinnedShutter =
+    pins?.shutterS === undefined ? null : point(stopsFromShutter(pins.shutterS));
   const pinnedAperture = pins?.fNumber === undefined ? null : point(stopsFromFNumber(pins.fNumber));
   const pinnedIso = pins?.iso === undefined ? null : point(stopsFromIso(pins.iso));
   const pinnedHss =
-    pinnedShutter !== null && fastest !== null && isFaster(pins?.shutterS ?? 0, camera.syncShutterS);
+    pinnedShutter !== null &&
+    fastest !== null &&
+    isFaster(pins?.shutterS ?? 0, camera.syncShutterS);
   return {
     shutter: pinnedShutter ?? synced,
-    hssShutter: pinnedHss ? pinnedShutter : pinnedShutter === null && camera.allowHss === true ? fastest : null,
+    hssShutter: pinnedHss
+      ? pinnedShutter
+      : pinnedShutter === null && camera.allowHss === true
+        ? fastest
+        : null,
     hssFlashStops,
     aperture: pinnedAperture ?? apertureEnds,
     iso: pinnedIso ?? isoEnds,
@@ -83,7 +90,7 @@ export const MAX_STACKED = 2;
 const densestStack = (input: RecipeInput): number => {
   const maxStacked = input.maxStacked ?? MAX_STACKED;
   if (input.ndStops.length <= 1) return maxStacked > 0 ? (input.ndStops[0] ?? 0) : 0;
-  const densest = [...input.ndStops].sort((first, second) => second - first);
+  const densest = input.ndStops.toSorted((first, second) => second - first);
   let stops = 0;
   for (let index = 0; index < Math.min(maxStacked, densest.length); index += 1)
     stops += densest[index] ?? 0;

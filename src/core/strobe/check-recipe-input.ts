@@ -38,14 +38,14 @@ const checkLight = (sentences: string[], light: RecipeLight): void => {
   expectPositive(sentences, `distanceM of the ${light.role}`, light.distanceM);
   expectPositive(sentences, `stepStops of the ${light.role}`, light.stepStops);
   expectAtLeast(sentences, `heads of the ${light.role}`, light.heads ?? 1, 1);
+  expectAtLeast(sentences, `sourceDiameterM of the ${light.role}`, light.sourceDiameterM ?? 0, 0);
+  expectAtLeast(sentences, `flashDurationS of the ${light.role}`, light.flashDurationS ?? 0, 0);
   expectAtLeast(
     sentences,
-    `sourceDiameterM of the ${light.role}`,
-    light.sourceDiameterM ?? 0,
+    `full power of the ${light.role}, −minPowerStops,`,
+    -light.minPowerStops,
     0,
   );
-  expectAtLeast(sentences, `flashDurationS of the ${light.role}`, light.flashDurationS ?? 0, 0);
-  expectAtLeast(sentences, `full power of the ${light.role}, −minPowerStops,`, -light.minPowerStops, 0);
 };
 
 const checkPins = (sentences: string[], { pins, lights }: RecipeInput): void => {
@@ -78,12 +78,7 @@ const expectPositive = (sentences: string[], name: string, value: number): void 
     sentences.push(`${name}: expected more than 0, found ${value}`);
 };
 
-const expectAtLeast = (
-  sentences: string[],
-  name: string,
-  value: number,
-  least: number,
-): void => {
+const expectAtLeast = (sentences: string[], name: string, value: number, least: number): void => {
   if (!(value >= least && value < Number.POSITIVE_INFINITY))
     sentences.push(`${name}: expected ${Number(least.toPrecision(4))} or more, found ${value}`);
 };

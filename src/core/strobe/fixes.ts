@@ -47,11 +47,7 @@ const possibleFixes = (input: RecipeInput, problem: UnfixedProblem): readonly Fi
           lighterHoldFix(input, problem),
         ];
       case 'ambient-lights-the-face':
-        return [
-          marginFix(input, problem),
-          darkerHoldFix(input, problem),
-          shadeFix(problem),
-        ];
+        return [marginFix(input, problem), darkerHoldFix(input, problem), shadeFix(problem)];
       case 'head-too-strong':
         return [
           furtherFix(input, problem),
@@ -76,4 +72,4 @@ const possibleFixes = (input: RecipeInput, problem: UnfixedProblem): readonly Fi
 };
 
 const lightestFirst = (input: RecipeInput, fixes: readonly Fix[]): readonly Fix[] =>
-  [...fixes].sort((first, second) => fixWeight(input, first) - fixWeight(input, second));
+  fixes.toSorted((first, second) => fixWeight(input, first) - fixWeight(input, second));

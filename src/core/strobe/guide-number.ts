@@ -32,19 +32,14 @@ export const flashFNumber = (
   source: FlashSource,
   setting: { readonly powerStops: number; readonly iso: number },
 ): number =>
-  Math.sqrt(
-    (flashFNumberSquared(source) * ratioFromStops(setting.powerStops) * setting.iso) / 100,
-  );
+  Math.sqrt((flashFNumberSquared(source) * ratioFromStops(setting.powerStops) * setting.iso) / 100);
 
 /** Distance at which a flash asks for an f-number; NaN where a large source never gets that bright. */
 export const flashDistanceM = (
   source: Omit<FlashSource, 'distanceM'>,
   setting: { readonly fNumber: number; readonly powerStops: number; readonly iso: number },
 ): number => {
-  const atOneMetre = flashFNumber(
-    { ...source, distanceM: 1, sourceDiameterM: undefined },
-    setting,
-  );
+  const atOneMetre = flashFNumber({ ...source, distanceM: 1, sourceDiameterM: undefined }, setting);
   const radiusM = (source.sourceDiameterM ?? 0) / 2;
   return Math.sqrt((atOneMetre / setting.fNumber) ** 2 - radiusM ** 2);
 };

@@ -79,7 +79,8 @@ const readingSentence = (reading: Parameters<typeof headFromReading>[0]): string
       return `The reading’s ${name}: expected more than 0, found ${value}.`;
   }
   if (!(area >= 0)) return `The modifier’s area: expected 0 or more, found ${area}.`;
-  if (!(powerStops <= 0)) return `The reading’s power: expected 0 (full) or less, found ${powerStops}.`;
+  if (!(powerStops <= 0))
+    return `The reading’s power: expected 0 (full) or less, found ${powerStops}.`;
   if (ambientFNumber !== null && !(ambientFNumber >= 0 && ambientFNumber < reading.fNumber))
     return `Ambient alone read f/${ambientFNumber}; with the flash it must read more than that, found f/${reading.fNumber}.`;
   return null;
@@ -121,7 +122,9 @@ export const guideNumberFromWattSeconds = (
   energyWs: number,
   reflectorGain: number = STANDARD_REFLECTOR_GAIN,
 ): number =>
-  Math.sqrt((energyWs * XENON_LUMENS_PER_WATT * reflectorGain * 100) / (4 * Math.PI * FLAT_RECEPTOR_C));
+  Math.sqrt(
+    (energyWs * XENON_LUMENS_PER_WATT * reflectorGain * 100) / (4 * Math.PI * FLAT_RECEPTOR_C),
+  );
 
 export const headFromWattSeconds = (
   energyWs: number,
@@ -144,4 +147,4 @@ const RANK = { metered: 0, 'guide-number': 1, 'watt-seconds': 2 } as const satis
 
 /** The figure to trust: a metered shot before a guide number before watt-seconds. */
 export const bestHeadFigure = (figures: readonly HeadFigure[]): HeadFigure | null =>
-  [...figures].sort((first, second) => RANK[first.origin] - RANK[second.origin])[0] ?? null;
+  figures.toSorted((first, second) => RANK[first.origin] - RANK[second.origin])[0] ?? null;

@@ -24,7 +24,6 @@ export const translateHold = (
   under: HoldUnder,
   references: HoldReferences,
 ): { readonly stops: number; readonly under: HoldUnder } => ({
-  stops:
-    hold.stops + holdReferenceEv(hold.under, references) - holdReferenceEv(under, references),
+  stops: hold.stops + holdReferenceEv(hold.under, references) - holdReferenceEv(under, references),
   under,
 });

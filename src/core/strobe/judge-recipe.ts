@@ -105,7 +105,10 @@ const headWindow = (question: RecipeCase): HeadWindow => {
   for (const side of sides.all) {
     const needed = neededRatio(sides, side, ambient);
     if (needed > 0)
-      toEv = Math.min(toEv, stopsFromRatio(strongestThrough(input, sides, side, slowestS) / needed));
+      toEv = Math.min(
+        toEv,
+        stopsFromRatio(strongestThrough(input, sides, side, slowestS) / needed),
+      );
   }
   const highest = ratioFromStops(toEv);
   let fromEv = Number.NEGATIVE_INFINITY;
@@ -113,9 +116,7 @@ const headWindow = (question: RecipeCase): HeadWindow => {
   let tooStrong: LightSide | null = null;
   for (const side of sides.all) {
     const needed = neededRatio(sides, side, ambient);
-    const overStops = stopsFromRatio(
-      (side.weakest / highest + side.target - needed) / side.target,
-    );
+    const overStops = stopsFromRatio((side.weakest / highest + side.target - needed) / side.target);
     if (overStops > tooStrongStops) {
       tooStrongStops = overStops;
       tooStrong = side;
@@ -133,12 +134,13 @@ const settingGap = (
   const darkestEv = span.aperture.toStops + span.filter.toStops - span.iso.fromStops;
   const brightestEv = span.aperture.fromStops + span.filter.fromStops - span.iso.toStops;
   const { shutter, hssShutter } = span;
-  const synced = hssShutter === shutter
-    ? null
-    : gapBetween(
-        Math.max(wantedEv + shutter.fromStops, heads.fromEv, brightestEv),
-        Math.min(wantedEv + shutter.toStops, heads.toEv, darkestEv),
-      );
+  const synced =
+    hssShutter === shutter
+      ? null
+      : gapBetween(
+          Math.max(wantedEv + shutter.fromStops, heads.fromEv, brightestEv),
+          Math.min(wantedEv + shutter.toStops, heads.toEv, darkestEv),
+        );
   let stops = synced ?? Number.POSITIVE_INFINITY;
   if (hssShutter !== null) {
     const flashEv = wantedEv + span.hssFlashStops;

@@ -54,13 +54,10 @@ export const closerFix = (input: RecipeInput, problem: UnfixedProblem): Fix | nu
 /** How far back a side must go whose heads are too strong at their lowest power. */
 export const furtherFix = (input: RecipeInput, problem: UnfixedProblem): Fix | null => {
   const nowM = Math.min(...distancesM(input, problem));
-  const fitsAt = fixThreshold(
-    { failsAt: nowM, worksAt: nowM * FARTHEST_FACTOR },
-    (distanceM) => {
-      const judged = judgeRecipe(applyFix(input, distanceFix(problem, distanceM)));
-      return judged.verdict !== 'head-too-strong' || judged.side?.lights[0] !== problem.lights?.[0];
-    },
-  );
+  const fitsAt = fixThreshold({ failsAt: nowM, worksAt: nowM * FARTHEST_FACTOR }, (distanceM) => {
+    const judged = judgeRecipe(applyFix(input, distanceFix(problem, distanceM)));
+    return judged.verdict !== 'head-too-strong' || judged.side?.lights[0] !== problem.lights?.[0];
+  });
   return fitsAt === null ? null : distanceFix(problem, roundUpTo(fitsAt, distanceStepM(fitsAt)));
 };
 

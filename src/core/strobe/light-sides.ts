@@ -65,7 +65,14 @@ const lightSide = (
     weakest += full * ratioFromStops(pinned ?? light?.minPowerStops ?? 0);
     canClip ||= (light?.flashDurationS ?? 0) > 0;
   }
-  return { role: first.role, lights, target: ratioFromStops(first.stops), strongest, weakest, canClip };
+  return {
+    role: first.role,
+    lights,
+    target: ratioFromStops(first.stops),
+    strongest,
+    weakest,
+    canClip,
+  };
 };
 
 /** Share of a light's flash that a shutter lets through; in high-speed sync nothing more is cut. */

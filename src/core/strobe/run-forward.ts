@@ -1,4 +1,8 @@
-import { FLAT_RECEPTOR_C, luminanceFromEv100, REFLECTED_LIGHT_K } from '../exposure/exposure-value.ts';
+import {
+  FLAT_RECEPTOR_C,
+  luminanceFromEv100,
+  REFLECTED_LIGHT_K,
+} from '../exposure/exposure-value.ts';
 import type { LightRole, Recipe, RecipeInput, RecipeLight } from './recipe.ts';
 
 /** Where a setting puts everything, stops from mid-grey; −Infinity where there is no light. */

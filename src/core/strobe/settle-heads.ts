@@ -2,6 +2,7 @@ import { ratioFromStops, stopsFromRatio } from '../units/stops.ts';
 import { lands } from './landing.ts';
 import { passedShare, type LightSide } from './light-sides.ts';
 import { ambientRatioAt, type RecipeCase } from './recipe-case.ts';
+import type { RecipeInput } from './recipe.ts';
 
 export type CameraPoint = {
   readonly cameraEv: number;
@@ -46,7 +47,7 @@ export const settleHeads = (question: RecipeCase, camera: CameraPoint): SettledH
       levels[index] = full * ratioFromStops(pinned);
       given += levels[index] ?? 0;
     }
-    for (const index of coarsestFirst(side)) {
+    for (const index of coarsestFirst(question, side)) {
       const exact = stopsFromRatio(Math.max(0, side.target - present - given) / free);
       const full = levels[index] ?? 0;
       const power = dialPower(index, exact);
@@ -57,13 +58,6 @@ export const settleHeads = (question: RecipeCase, camera: CameraPoint): SettledH
       free -= full;
     }
     return given;
-  };
-
-  const coarsestFirst = (side: LightSide): readonly number[] => {
-    const free = side.lights.filter((index) => (input.pins?.powerStops?.[index] ?? null) === null);
-    if (free.length < 2) return free;
-    const step = (index: number): number => input.lights[index]?.stepStops ?? 0;
-    return free.sort((first, second) => step(second) - step(first));
   };
 
   const dialPower = (index: number, exactStops: number): number => {
@@ -83,3 +77,13 @@ export const settleHeads = (question: RecipeCase, camera: CameraPoint): SettledH
   }
   return { powerStops, levels, atAnEnd };
 };
+
+/** The lights of a side whose power is free; the finest dial takes what rounding the others leaves. */
+const coarsestFirst = ({ input }: RecipeCase, side: LightSide): readonly number[] => {
+  const free = side.lights.filter((index) => (input.pins?.powerStops?.[index] ?? null) === null);
+  return free.length < 2
+    ? free
+    : free.toSorted((first, second) => stepOf(input, second) - stepOf(input, first));
+};
+
+const stepOf = (input: RecipeInput, index: number): number => input.lights[index]?.stepStops ?? 0;

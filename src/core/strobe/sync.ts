@@ -36,8 +36,7 @@ export const flashShutterS = (shot: {
   readonly shutterS: number;
   readonly syncShutterS: number;
   readonly hssLossStops: number;
-}): number =>
-  isHighSpeedSync(shot) ? shot.syncShutterS * 2 ** shot.hssLossStops : shot.shutterS;
+}): number => (isHighSpeedSync(shot) ? shot.syncShutterS * 2 ** shot.hssLossStops : shot.shutterS);
 
 /** A shutter faster than sync; a rounding error is not. */
 export const isHighSpeedSync = (shot: {

@@ -6,6 +6,9 @@ import {
   hyperfocalM,
 } from '../../../src/core/exposure/depth-of-field.ts';
 
+const number = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.double({ min, max, noNaN: true });
+
 describe('hyperfocal distance as published', () => {
   test('50 mm at f/22 with 0.03 mm: about 3.75 m, sharp from 1.9 m', () => {
     // An open photographic society's page 'Hyperfocal distance', rounded to 'approximately'; f/22
@@ -29,8 +32,6 @@ describe('hyperfocal distance as published', () => {
 
   test('at its ends the blur of a point is the circle, by similar triangles', () => {
     // Thin lens: blur = f²/N · |x − s| / (x (s − f)).
-    const number = (min: number, max: number): fc.Arbitrary<number> =>
-      fc.double({ min, max, noNaN: true });
     fc.assert(
       fc.property(
         number(14, 200),

@@ -18,6 +18,9 @@ const SHUTTERS =
 const ISOS =
   '50 64 80 100 125 160 200 250 320 400 500 640 800 1000 1250 1600 2000 2500 3200 4000 5000 6400 8000 10000 12800 16000 20000 25600';
 
+const number = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.double({ min, max, noNaN: true });
+
 describe('the nominal series of apertures, shutters and ISO', () => {
   const labelError = largestError('nominal against exact dial value', 'stop');
 
@@ -55,7 +58,8 @@ describe('the nominal series of apertures, shutters and ISO', () => {
   });
 
   test('a value given by its name keeps its name', () => {
-    for (const label of APERTURES.split(' ')) expect(formatAperture(Number(label))).toBe(`f/${label}`);
+    for (const label of APERTURES.split(' '))
+      expect(formatAperture(Number(label))).toBe(`f/${label}`);
     expect([1 / 250, 1 / 60, 1 / 15, 0.5, 30].map((time) => formatShutter(time))).toEqual([
       '1/250',
       '1/60',
@@ -91,8 +95,6 @@ describe('a dial offers its stated ends and the exact series between them', () =
   });
 
   test('no value lies outside its ends, none is a neighbour’s other name', () => {
-    const number = (min: number, max: number): fc.Arbitrary<number> =>
-      fc.double({ min, max, noNaN: true });
     fc.assert(
       fc.property(
         number(-10, 10),

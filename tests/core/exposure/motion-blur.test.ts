@@ -10,8 +10,14 @@ const FULL_FRAME_DIAGONAL_MM = Math.hypot(36, 24);
 describe('the slowest shutter, common practice', () => {
   test('in the hand one over the focal length, on a tripod the subject alone', () => {
     const shot = { motion: 'posing', focalLengthMm: 200, sensorDiagonalMm: FULL_FRAME_DIAGONAL_MM };
-    expect(slowestShutterS({ ...shot, motion: 'posing', support: 'hand' })).toBeCloseTo(1 / 200, 12);
-    expect(slowestShutterS({ ...shot, motion: 'posing', support: 'tripod' })).toBeCloseTo(1 / 60, 12);
+    expect(slowestShutterS({ ...shot, motion: 'posing', support: 'hand' })).toBeCloseTo(
+      1 / 200,
+      12,
+    );
+    expect(slowestShutterS({ ...shot, motion: 'posing', support: 'tripod' })).toBeCloseTo(
+      1 / 60,
+      12,
+    );
   });
 
   test('half the picture asks for half the time', () => {
@@ -27,7 +33,7 @@ describe('the slowest shutter, common practice', () => {
 
   test('livelier movement never allows a slower shutter', () => {
     const times = Object.values(SLOWEST_SHUTTER_BY_MOTION_S);
-    expect([...times].sort((first, second) => second - first)).toEqual(times);
+    expect(times.toSorted((first, second) => second - first)).toEqual(times);
   });
 });
 

@@ -16,6 +16,7 @@ import type { HistoryEntry } from '../../../src/core/plan/history-entry.ts';
 import { applyEdit, planRedo, planUndo, type Withdrawal } from '../../../src/core/plan/history.ts';
 import { missingSpotIds } from '../../../src/core/plan/references.ts';
 import type { Shoot } from '../../../src/core/plan/shoot.ts';
+import { defined } from '../../support/defined.ts';
 import { editArbitrary } from '../../support/random-edits.ts';
 
 type Desk = { readonly shoot: Shoot; readonly log: readonly HistoryEntry[] };
@@ -75,10 +76,10 @@ const must = (stepped: Stepped): NonNullable<Stepped> => {
 
 const bearing = (desk: Desk): number | undefined => desk.shoot.spots['pier']?.framing.bearingDeg;
 const sample = demoShoot();
-const spot = sample.spots['pier'] as Shoot['spots'][string];
-const [setupId, setup] = Object.entries(sample.setups).find(
-  ([, { spotId }]) => spotId === 'pier',
-) as [string, Shoot['setups'][string]];
+const spot = defined(sample.spots['pier']);
+const [setupId, setup] = defined(
+  Object.entries(sample.setups).find(([, { spotId }]) => spotId === 'pier'),
+);
 
 describe('an edit and its way back', () => {
   test('the shoot handed in stays as it is and stays changeable', () => {
@@ -231,14 +232,15 @@ const changedLeaves = (before: Shoot, after: Shoot): readonly string[] => {
   );
 };
 
+const isOfPier = ([, { spotId }]: readonly [string, { readonly spotId: string }]): boolean =>
+  spotId === 'pier';
+
 /** One spot with its setups: the two meet often. */
 const small = (): Shoot => {
   const shoot = demoShoot();
-  const isOfPier = ([, { spotId }]: readonly [string, { readonly spotId: string }]): boolean =>
-    spotId === 'pier';
   return {
     ...shoot,
-    spots: { pier: shoot.spots['pier'] as Shoot['spots'][string] },
+    spots: { pier: defined(shoot.spots['pier']) },
     setups: Object.fromEntries(Object.entries(shoot.setups).filter(isOfPier)),
   };
 };
@@ -286,7 +288,7 @@ describe('laws', () => {
             desk = stepped.desk;
             undos += 1;
             if (stepped.leftAlone.length > 0) held += 1;
-            const { id, undoes } = desk.log.at(-1) as HistoryEntry;
+            const { id, undoes } = defined(desk.log.at(-1));
             const seen: Uncovered = new Map();
             uncovered.set(id, seen);
             for (const path of changedLeaves(before, desk.shoot)) {
@@ -295,9 +297,9 @@ describe('laws', () => {
                 expect([path, taken?.author]).toEqual([path, author]);
                 seen.set(path, { taken, below: marks(path).at(-1) });
               } else {
-                const undone = uncovered.get(undoes as string)?.get(path);
+                const undone = uncovered.get(defined(undoes))?.get(path);
                 expect(marks(path).at(-1)).toBe(undone?.below);
-                marks(path).push(undone?.taken as Mark);
+                marks(path).push(defined(undone?.taken));
               }
             }
           }

@@ -9,10 +9,15 @@ import {
   type UpgradeStep,
 } from '../../../src/core/plan/shoot-upgrades.ts';
 
+const trimmed = (label: unknown): string => {
+  if (typeof label !== 'string') throw new TypeError('no text');
+  return label.trim();
+};
+
 /** A made-up past: metres were feet once, then the name was called a label. */
 const steps: readonly UpgradeStep[] = [
-  ({ heightFt, ...rest }) => ({ ...rest, heightM: (heightFt as number) * 0.3048 }),
-  ({ label, ...rest }) => ({ ...rest, name: (label as string).trim() }),
+  ({ heightFt, ...rest }) => ({ ...rest, heightM: Number(heightFt) * 0.3048 }),
+  ({ label, ...rest }) => ({ ...rest, name: trimmed(label) }),
 ];
 
 describe('upgrades step by step', () => {

@@ -20,8 +20,12 @@ describe('recycle time and pops', () => {
   ])('$heads heads of 750 Ws take $slowS s and $fastS s', ({ heads, slowS, fastS }) => {
     const pack = Array.from({ length: heads }, () => ({ energyWs: 750, powerStops: 0 }));
     // The manual's own times scatter by 0.2 s around one rate.
-    expect(recycleError(packRecycleS({ chargeRateWs: 183, heads: pack }) - slowS)).toBeLessThan(0.25);
-    expect(recycleError(packRecycleS({ chargeRateWs: 405, heads: pack }) - fastS)).toBeLessThan(0.25);
+    expect(recycleError(packRecycleS({ chargeRateWs: 183, heads: pack }) - slowS)).toBeLessThan(
+      0.25,
+    );
+    expect(recycleError(packRecycleS({ chargeRateWs: 405, heads: pack }) - fastS)).toBeLessThan(
+      0.25,
+    );
   });
 
   test('half power recycles in half the time and lasts twice as long', () => {

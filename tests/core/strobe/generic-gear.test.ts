@@ -3,6 +3,9 @@ import { GENERIC_GELS } from '../../../src/core/strobe/gel.data.ts';
 import { gelLossStops } from '../../../src/core/strobe/gel.ts';
 import { GENERIC_ADD_ONS, GENERIC_MODIFIERS } from '../../../src/core/strobe/modifier.data.ts';
 
+const gel = (name: string, family: string): (typeof GENERIC_GELS)[number] | undefined =>
+  GENERIC_GELS.find((entry) => entry.name === name && entry.family === family);
+
 describe('generic modifiers', () => {
   // A practitioner's metering of one small flash at 6 feet (H1), against the ranges in circulation:
   // these are one pair of hands, so the range must merely hold them.
@@ -32,9 +35,6 @@ describe('generic modifiers', () => {
 });
 
 describe('generic gels', () => {
-  const gel = (name: string, family: string): (typeof GENERIC_GELS)[number] | undefined =>
-    GENERIC_GELS.find((entry) => entry.name === name && entry.family === family);
-
   // What 5500 K flash becomes, from the two families' published tables.
   test.each([
     ['Full CTO', 'A', 2867],
@@ -52,11 +52,17 @@ describe('generic gels', () => {
   });
 
   test('full CTO of the darker family costs 1.1 stops, full CTB about 1.5 (a lighting column of 2008)', () => {
-    expect(Math.abs(gelLossStops(gel('Full CTO', 'A') ?? { transmission: 1 }) - 1.1)).toBeLessThan(0.05);
-    expect(Math.abs(gelLossStops(gel('Full CTB', 'A') ?? { transmission: 1 }) - 1.5)).toBeLessThan(0.05);
+    expect(Math.abs(gelLossStops(gel('Full CTO', 'A') ?? { transmission: 1 }) - 1.1)).toBeLessThan(
+      0.05,
+    );
+    expect(Math.abs(gelLossStops(gel('Full CTB', 'A') ?? { transmission: 1 }) - 1.5)).toBeLessThan(
+      0.05,
+    );
   });
 
   test('half CTO differs by 28 mired between families: the shift decides, not the name', () => {
-    expect((gel('1/2 CTO', 'B')?.miredShift ?? 0) - (gel('1/2 CTO', 'A')?.miredShift ?? 0)).toBe(28);
+    expect((gel('1/2 CTO', 'B')?.miredShift ?? 0) - (gel('1/2 CTO', 'A')?.miredShift ?? 0)).toBe(
+      28,
+    );
   });
 });

@@ -90,8 +90,9 @@ describe('a head’s figure from what is printed on it', () => {
       [600, 80],
       [77.5, 33.9],
       [76, 42],
-    ].map(([energyWs = 0, guideNumberM = 0]) =>
-      2 * Math.log2(guideNumberM / guideNumberFromWattSeconds(energyWs)),
+    ].map(
+      ([energyWs = 0, guideNumberM = 0]) =>
+        2 * Math.log2(guideNumberM / guideNumberFromWattSeconds(energyWs)),
     );
     expect(Math.max(...errors)).toBeLessThan(2.3);
     expect(Math.min(...errors)).toBeGreaterThan(0.9);
@@ -122,7 +123,10 @@ describe('a head’s figure from what is printed on it', () => {
   });
 
   test('a face’s area as a disc', () => {
-    expect(discDiameterM(faceAreaM2({ widthM: 1.2, heightM: 1.2, round: true }))).toBeCloseTo(1.2, 9);
+    expect(discDiameterM(faceAreaM2({ widthM: 1.2, heightM: 1.2, round: true }))).toBeCloseTo(
+      1.2,
+      9,
+    );
     expect(faceAreaM2({ widthM: 0.6, heightM: 0.9, round: false })).toBeCloseTo(0.54, 9);
   });
 });

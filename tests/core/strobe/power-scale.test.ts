@@ -19,8 +19,12 @@ describe('a power in the head’s own scale', () => {
   test('stops below full, numbered stops, percent and watt-seconds', () => {
     expect(formatPower(-0.8, { kind: 'stops-below-full', ...tenths }).dial).toBe('full − 0.8');
     expect(formatPower(0, { kind: 'stops-below-full', ...tenths }).dial).toBe('full');
-    expect(formatPower(-0.8, { kind: 'numbered-stops', fullPowerNumber: 10, ...tenths }).dial).toBe('9.2');
-    expect(formatPower(-8, { kind: 'numbered-stops', fullPowerNumber: 10, ...tenths }).dial).toBe('2.0');
+    expect(formatPower(-0.8, { kind: 'numbered-stops', fullPowerNumber: 10, ...tenths }).dial).toBe(
+      '9.2',
+    );
+    expect(formatPower(-8, { kind: 'numbered-stops', fullPowerNumber: 10, ...tenths }).dial).toBe(
+      '2.0',
+    );
     expect(formatPower(-1, { kind: 'percent', ...tenths }).dial).toBe('50 %');
     expect(formatPower(-2, { kind: 'watt-seconds', energyWs: 600, ...tenths }).dial).toBe('150 Ws');
   });
@@ -45,7 +49,9 @@ describe('rounding to the dial', () => {
           const wanted = Math.min(0, Math.max(minPowerStops, powerStops));
           expect(Math.abs(dialled - wanted)).toBeLessThanOrEqual(stepStops / 2 + 1e-5);
           const steps = dialled / stepStops;
-          expect(dialled === minPowerStops || Math.abs(steps - Math.round(steps)) < 1e-4).toBe(true);
+          expect(dialled === minPowerStops || Math.abs(steps - Math.round(steps)) < 1e-4).toBe(
+            true,
+          );
         },
       ),
     );

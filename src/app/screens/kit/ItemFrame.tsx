@@ -2,26 +2,32 @@ import type { ReactNode } from 'react';
 
 import { editKitItem, removeKitItem } from '../../../core/plan/edits.ts';
 import type { KitShelf } from '../../../core/plan/kit.ts';
-import { useEditKit, useShoot } from '../../state/documents.tsx';
+import { useEditKit, useKit, useShoot } from '../../state/documents.tsx';
 import { say } from '../../state/view.ts';
 import { TextField } from '../../ui/TextField.tsx';
+import { itemLine } from './item-line.ts';
 import { setupsThatUse } from './setups-that-use.ts';
 
 type ItemFrameProps = {
   readonly shelf: KitShelf;
   readonly id: string;
   readonly name: string;
+  readonly open: boolean;
   readonly children: ReactNode;
 };
 
 /** One item: folded to its name, or open with its fields, its users and the way out. */
-export function ItemFrame({ shelf, id, name, children }: ItemFrameProps): ReactNode {
+export function ItemFrame({ shelf, id, name, open, children }: ItemFrameProps): ReactNode {
   const edit = useEditKit();
+  const kit = useKit();
   const users = setupsThatUse(useShoot(), shelf, id);
   return (
     <li>
-      <details data-item={id}>
-        <summary>{name}</summary>
+      <details data-item={id} open={open}>
+        <summary>
+          {name}
+          <span className="quiet item-line">{itemLine(kit, shelf, id)}</span>
+        </summary>
         <div className="item">
           <TextField
             label="Name"

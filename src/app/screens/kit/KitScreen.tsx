@@ -41,8 +41,8 @@ export function KitScreen(): ReactNode {
           <p className="quiet">{words.note}</p>
         </header>
         <ul className="items">
-          {items.map(([id, { name }]) => (
-            <ItemFrame key={id} shelf={shelf} id={id} name={name}>
+          {items.map(([id, { name }], place) => (
+            <ItemFrame key={id} shelf={shelf} id={id} name={name} open={place === 0}>
               {formOf(shelf, id)}
             </ItemFrame>
           ))}

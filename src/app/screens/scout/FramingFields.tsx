@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 
 import { editSpotFraming } from '../../../core/plan/edits.ts';
 import type { ShootFraming, Spot } from '../../../core/plan/shoot.ts';
@@ -9,18 +9,20 @@ import { useEditShoot } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { cameraText } from './camera-text.ts';
-import { formatOf, SENSOR_FORMATS } from './sensor-formats.ts';
+import { SensorFields } from './SensorFields.tsx';
 
 type FramingFieldsProps = { readonly spotId: string; readonly spot: Spot };
 
 /** Where the camera faces, large, and every number of it. */
-export function FramingFields({ spotId, spot }: FramingFieldsProps): ReactNode {
+export const FramingFields = memo(function FramingFields({
+  spotId,
+  spot,
+}: FramingFieldsProps): ReactNode {
   const edit = useEditShoot();
   const { framing } = spot;
   const put = (what: string, fields: Partial<ShootFraming>): void =>
     edit(`${what} of ${spot.name}`, editSpotFraming(spotId, fields));
   const projected = projectedFraming(framing);
-  const format = formatOf(framing);
   return (
     <section aria-labelledby="camera-faces">
       <h2 id="camera-faces" className="quiet">
@@ -34,9 +36,39 @@ export function FramingFields({ spotId, spot }: FramingFieldsProps): ReactNode {
         {verticalFieldDeg(projected).toFixed(0)}° up and down
       </p>
       <div className="fields">
-        <NumberField label="Bearing" unit="°" field="bearing" value={framing.bearingDeg} min={-360} max={360} step={1} digits={1} onCommit={(value) => value !== null && put('bearing', { bearingDeg: wrapDeg360(value) })} />
-        <NumberField label="Tilt" unit="°" field="tilt" value={framing.tiltDeg} min={-89} max={89} step={1} digits={1} onCommit={(value) => value !== null && put('tilt', { tiltDeg: value })} />
-        <NumberField label="Focal length" unit="mm" field="focal-length" value={framing.focalLengthMm} min={4} max={2000} step={1} digits={1} onCommit={(value) => value !== null && put('focal length', { focalLengthMm: value })} />
+        <NumberField
+          label="Bearing"
+          unit="°"
+          field="bearing"
+          value={framing.bearingDeg}
+          min={-360}
+          max={360}
+          step={1}
+          digits={1}
+          onCommit={(value) => value !== null && put('bearing', { bearingDeg: wrapDeg360(value) })}
+        />
+        <NumberField
+          label="Tilt"
+          unit="°"
+          field="tilt"
+          value={framing.tiltDeg}
+          min={-89}
+          max={89}
+          step={1}
+          digits={1}
+          onCommit={(value) => value !== null && put('tilt', { tiltDeg: value })}
+        />
+        <NumberField
+          label="Focal length"
+          unit="mm"
+          field="focal-length"
+          value={framing.focalLengthMm}
+          min={4}
+          max={2000}
+          step={1}
+          digits={1}
+          onCommit={(value) => value !== null && put('focal length', { focalLengthMm: value })}
+        />
         <SelectField
           label="Orientation"
           field="orientation"
@@ -47,25 +79,30 @@ export function FramingFields({ spotId, spot }: FramingFieldsProps): ReactNode {
           ]}
           onChoose={(orientation) => put('orientation', { orientation })}
         />
-        <NumberField label="Camera distance" unit="m" field="camera-distance" value={framing.cameraDistanceM} min={0.3} max={500} step={0.1} digits={2} onCommit={(value) => value !== null && put('camera distance', { cameraDistanceM: value })} />
-        <NumberField label="Camera height" unit="m" field="camera-height" value={framing.cameraHeightM} min={0.05} max={50} step={0.05} digits={2} onCommit={(value) => value !== null && put('camera height', { cameraHeightM: value })} />
-        <SelectField
-          label="Sensor, mm"
-          field="sensor-format"
-          value={format}
-          options={[
-            ...SENSOR_FORMATS.map(({ text }, at) => ({ value: String(at), text })),
-            ...(format === 'own' ? [{ value: 'own', text: 'own size' }] : []),
-          ]}
-          onChoose={(chosen) => {
-            const size = SENSOR_FORMATS[Number(chosen)];
-            if (size !== undefined)
-              put('sensor', { sensorWidthMm: size.widthMm, sensorHeightMm: size.heightMm });
-          }}
+        <NumberField
+          label="Camera distance"
+          unit="m"
+          field="camera-distance"
+          value={framing.cameraDistanceM}
+          min={0.3}
+          max={500}
+          step={0.1}
+          digits={2}
+          onCommit={(value) => value !== null && put('camera distance', { cameraDistanceM: value })}
         />
-        <NumberField label="Sensor long side" unit="mm" field="sensor-width" value={framing.sensorWidthMm} min={4} max={120} step={0.1} digits={2} onCommit={(value) => value !== null && put('sensor', { sensorWidthMm: value })} />
-        <NumberField label="Sensor short side" unit="mm" field="sensor-height" value={framing.sensorHeightMm} min={3} max={100} step={0.1} digits={2} onCommit={(value) => value !== null && put('sensor', { sensorHeightMm: value })} />
+        <NumberField
+          label="Camera height"
+          unit="m"
+          field="camera-height"
+          value={framing.cameraHeightM}
+          min={0.05}
+          max={50}
+          step={0.05}
+          digits={2}
+          onCommit={(value) => value !== null && put('camera height', { cameraHeightM: value })}
+        />
+        <SensorFields framing={framing} onPut={(size) => put('sensor', size)} />
       </div>
     </section>
   );
-}
+});

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 
 import { editSpot } from '../../../core/plan/edits.ts';
 import { PERMISSIONS, type Spot } from '../../../core/plan/shoot.ts';
@@ -22,7 +22,10 @@ const NOTES = [
 ] as const satisfies readonly { key: keyof Spot; label: string; field: string }[];
 
 /** What the ground reflects, how to get there, and what to look out for. */
-export function GroundNotes({ spotId, spot }: GroundNotesProps): ReactNode {
+export const GroundNotes = memo(function GroundNotes({
+  spotId,
+  spot,
+}: GroundNotesProps): ReactNode {
   const edit = useEditShoot();
   const put = (what: string, fields: Partial<Spot>): void =>
     edit(`${what} of ${spot.name}`, editSpot(spotId, fields));
@@ -50,7 +53,17 @@ export function GroundNotes({ spotId, spot }: GroundNotesProps): ReactNode {
       <details>
         <summary data-open="ground">Change ground and access</summary>
         <div className="fields">
-          <NumberField label="Ground reflects" field="ground-reflectance" unit="of 1" value={spot.groundReflectance} min={0} max={0.95} step={0.01} digits={2} onCommit={(value) => value !== null && put('ground', { groundReflectance: value })} />
+          <NumberField
+            label="Ground reflects"
+            field="ground-reflectance"
+            unit="of 1"
+            value={spot.groundReflectance}
+            min={0}
+            max={0.95}
+            step={0.01}
+            digits={2}
+            onCommit={(value) => value !== null && put('ground', { groundReflectance: value })}
+          />
           <SelectField
             label="Surface"
             field="surface"
@@ -67,7 +80,17 @@ export function GroundNotes({ spotId, spot }: GroundNotesProps): ReactNode {
               if (found !== undefined) put('ground', { groundReflectance: found.reflectance });
             }}
           />
-          <NumberField label="Walk-in" field="walk-in" unit="min" value={spot.walkInMin} min={0} max={600} step={1} digits={0} onCommit={(value) => value !== null && put('walk-in', { walkInMin: value })} />
+          <NumberField
+            label="Walk-in"
+            field="walk-in"
+            unit="min"
+            value={spot.walkInMin}
+            min={0}
+            max={600}
+            step={1}
+            digits={0}
+            onCommit={(value) => value !== null && put('walk-in', { walkInMin: value })}
+          />
           <SelectField
             label="Permission"
             field="permission"
@@ -90,4 +113,4 @@ export function GroundNotes({ spotId, spot }: GroundNotesProps): ReactNode {
       </details>
     </section>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { useMemo, useState, type ReactNode } from 'react';
+import { memo, useMemo, useState, type ReactNode } from 'react';
 
 import { formatCoordinates, parseCoordinates } from '../../../core/place/coordinates-text.ts';
 import { editSpot } from '../../../core/plan/edits.ts';
@@ -16,11 +16,13 @@ type PlaceFieldsProps = {
   readonly spotId: string;
   readonly spot: Spot;
   readonly places: SpotPlaces;
-  readonly minuteMs: number;
+  /** An instant of the shoot's date, for the clocks' offset. */
+  readonly dateMs: number;
 };
 
 /** Name, coordinates, elevation and zone of a spot, with what is known of the place. */
-export function PlaceFields({ spotId, spot, places, minuteMs }: PlaceFieldsProps): ReactNode {
+export const PlaceFields = memo(function PlaceFields(props: PlaceFieldsProps): ReactNode {
+  const { spotId, spot, places, dateMs } = props;
   const edit = useEditShoot();
   const put = (what: string, fields: Partial<Spot>): void =>
     edit(`${what} of ${spot.name}`, editSpot(spotId, fields));
@@ -46,21 +48,37 @@ export function PlaceFields({ spotId, spot, places, minuteMs }: PlaceFieldsProps
           if (read.ok) places.move(spotId, read.value);
         }}
       />
-      <div className="fields">
-        <NumberField label="Above sea level" unit="m" field="elevation" value={spot.elevationM} min={-450} max={9000} step={1} digits={0} onCommit={(value) => value !== null && put('elevation', { elevationM: value })} />
-        <SelectField label="Time zone" field="zone" value={spot.zone} options={options} onChoose={(zone) => put('zone', { zone })} />
+      <div className="place-fields">
+        <NumberField
+          label="Above sea level"
+          unit="m"
+          field="elevation"
+          value={spot.elevationM}
+          min={-450}
+          max={9000}
+          step={1}
+          digits={0}
+          onCommit={(value) => value !== null && put('elevation', { elevationM: value })}
+        />
+        <SelectField
+          label="Time zone"
+          field="zone"
+          value={spot.zone}
+          options={options}
+          onChoose={(zone) => put('zone', { zone })}
+        />
       </div>
       <Findings
         spotId={spotId}
         spot={spot}
         places={places}
-        minuteMs={minuteMs}
+        dateMs={dateMs}
         onZone={(zone) => put('zone', { zone })}
         onElevation={(elevationM) => put('elevation', { elevationM })}
       />
     </details>
   );
-}
+});
 
 type FindingsProps = PlaceFieldsProps & {
   readonly onZone: (zone: string) => void;
@@ -69,7 +87,7 @@ type FindingsProps = PlaceFieldsProps & {
 
 /** Where zone and elevation come from, and what else they may be. */
 function Findings(props: FindingsProps): ReactNode {
-  const { spotId, spot, places, minuteMs, onZone, onElevation } = props;
+  const { spotId, spot, places, dateMs, onZone, onElevation } = props;
   const [looking, setLooking] = useState(false);
   const finding = places.findings[spotId];
   if (finding === undefined)
@@ -102,10 +120,10 @@ function Findings(props: FindingsProps): ReactNode {
       <p className="quiet">{reason}</p>
       {alternatives.length === 0 && others.length === 0 ? null : (
         <p>
-          Which clocks hold here? Now {zoneText(spot.zone, minuteMs)}.{' '}
+          Which clocks hold here? Now {zoneText(spot.zone, dateMs)}.{' '}
           {others.map((other) => (
             <button key={other} type="button" data-take-zone={other} onClick={() => onZone(other)}>
-              Take {zoneText(other, minuteMs)}
+              Take {zoneText(other, dateMs)}
             </button>
           ))}
         </p>

@@ -1,5 +1,5 @@
 import './scout.css';
-import { useCallback, useEffect, useState, type ReactNode } from 'react';
+import { useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
 
 import { editSpotFraming } from '../../../core/plan/edits.ts';
 import { setupsAt } from '../../../core/plan/setup-light.ts';
@@ -34,12 +34,24 @@ export function ScoutScreen(): ReactNode {
   const figuresAreThere = scouted === null || scouted.setup === null || hold !== null;
   const drawn = useDrawn(outline.settled && figuresAreThere);
 
-  const select = (spotId: string): void => {
-    const here = setupsAt(shoot, spotId).map(([id]) => id);
-    const { setupId } = useView.getState();
-    const chosen = setupId !== null && here.includes(setupId) ? setupId : (here[0] ?? setupId);
-    look({ spotId, setupId: chosen });
-  };
+  const select = useCallback(
+    (spotId: string): void => {
+      const here = setupsAt(shoot, spotId).map(([id]) => id);
+      const { setupId } = useView.getState();
+      const chosen = setupId !== null && here.includes(setupId) ? setupId : (here[0] ?? setupId);
+      look({ spotId, setupId: chosen });
+    },
+    [shoot],
+  );
+  const turn = useCallback(
+    (id: string, bearing: number): void => {
+      const bearingDeg = wrapDeg360(Math.round(bearing * 10) / 10);
+      const name = shoot.spots[id]?.name ?? 'the spot';
+      edit(`turn ${name}`, editSpotFraming(id, { bearingDeg }));
+    },
+    [shoot, edit],
+  );
+  const fitTo = useMemo(() => spots.map(({ point }) => point), [spots]);
   const place: Parameters<typeof AddSpot>[0]['onPlace'] = (point, name) => {
     setAdding(false);
     void places.add({ point, name, like: scouted?.spot ?? null });
@@ -61,9 +73,7 @@ export function ScoutScreen(): ReactNode {
         <MapSettings map={tiles} />
       </div>
       <div className="scout-day">
-        {scouted === null ? null : (
-          <ScoutStrip scouted={scouted} hold={hold} minuteMs={minuteMs} />
-        )}
+        {scouted === null ? null : <ScoutStrip scouted={scouted} hold={hold} minuteMs={minuteMs} />}
       </div>
       <div className="scout-map">
         <SpotMap
@@ -74,14 +84,10 @@ export function ScoutScreen(): ReactNode {
           adding={adding}
           onSelect={select}
           onMove={places.move}
-          onTurn={(id, bearingDeg) => {
-            const degrees = wrapDeg360(Math.round(bearingDeg * 10) / 10);
-            const name = shoot.spots[id]?.name ?? 'the spot';
-            edit(`turn ${name}`, editSpotFraming(id, { bearingDeg: degrees }));
-          }}
+          onTurn={turn}
           onAddAt={(point) => place(point, null)}
           loadOutline={outline.load}
-          fitTo={spots.map(({ point }) => point)}
+          fitTo={fitTo}
           legend={
             <RingLegend
               ringRangeEv={ringRangeEv}
@@ -93,7 +99,9 @@ export function ScoutScreen(): ReactNode {
       <aside className="scout-sheet" aria-label="Spot">
         {adding ? <AddSpot onPlace={place} onCancel={() => setAdding(false)} /> : null}
         {scouted === null ? (
-          adding ? null : <p>This shoot has no spot yet. Add one to see its sky.</p>
+          adding ? null : (
+            <p>This shoot has no spot yet. Add one to see its sky.</p>
+          )
         ) : (
           <SpotSheet
             key={scouted.id}

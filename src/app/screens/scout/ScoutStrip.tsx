@@ -1,6 +1,5 @@
 import { useMemo, type ReactNode } from 'react';
 
-
 import { DayStrip, type StripBand } from '../../charts/DayStrip.tsx';
 import { look } from '../../state/view.ts';
 import { stripRange } from './scout-minute.ts';
@@ -33,14 +32,19 @@ export function ScoutStrip({ scouted, hold, minuteMs }: ScoutStripProps): ReactN
     ...(hold?.windows ?? []).map((span) => ({ ...span, kind: 'hold' as const })),
   ];
   return (
-    <DayStrip
-      {...range}
-      zone={spot.zone}
-      minuteMs={minuteMs}
-      onMinute={(ms) => look({ minuteMs: ms })}
-      bands={bands}
-      events={marked}
-    />
+    <>
+      <DayStrip
+        {...range}
+        zone={spot.zone}
+        minuteMs={minuteMs}
+        onMinute={(ms) => look({ minuteMs: ms })}
+        bands={bands}
+        events={marked}
+      />
+      {hold !== null && hold.windows.length > 0 ? (
+        <p className="strip-legend">lights hold the sky</p>
+      ) : null}
+    </>
   );
 }
 
@@ -55,4 +59,3 @@ function nights(
     ...(sunsetMs === null ? [] : [{ fromMs: sunsetMs, toMs: endMs, kind: 'night' as const }]),
   ];
 }
-

@@ -25,13 +25,18 @@ export function SkyFigures({ light, condition, minuteMs, zone }: SkyFiguresProps
         <span data-figure="sun-now">
           {tenths(Math.abs(upDeg))}° {upDeg < 0 ? 'down' : 'up'} at {bearingText(sun.azimuthDeg)}
         </span>
-        {sky?.sunInFrame === true ? ', in the frame: within 5° of it brighter than shown' : ''}
+        {sky?.sunInFrame === true ? ', in the frame: within 5° of it brighter than shown.' : '.'}
       </p>
       {sky === null ? (
         <p data-figure="no-sky">No sky in this frame: skyline or ground fills it.</p>
       ) : (
         <dl className="rows">
-          <EvRow name="Darkest twentieth" figure="dark-ev" ev={sky.darkEv} spread={light.frameSpreadStops} />
+          <EvRow
+            name="Darkest twentieth"
+            figure="dark-ev"
+            ev={sky.darkEv}
+            spread={light.frameSpreadStops}
+          />
           <EvRow
             name={sky.patchIsFrame ? 'Patch: none is half sky, the whole sky stands in' : 'Patch'}
             figure="patch-ev"
@@ -39,7 +44,12 @@ export function SkyFigures({ light, condition, minuteMs, zone }: SkyFiguresProps
             spread={light.patchSpreadStops}
           />
           <EvRow name="Mean" figure="mean-ev" ev={sky.meanEv} spread={light.frameSpreadStops} />
-          <EvRow name="Brightest twentieth" figure="bright-ev" ev={sky.brightEv} spread={light.frameSpreadStops} />
+          <EvRow
+            name="Brightest twentieth"
+            figure="bright-ev"
+            ev={sky.brightEv}
+            spread={light.frameSpreadStops}
+          />
         </dl>
       )}
     </section>

@@ -53,7 +53,11 @@ export function SkylineStrip({ scene, light, condition, origin }: SkylineStripPr
     points.length === 0
       ? null
       : [-360, 0, 360].map((shiftDeg) => (
-          <polygon key={`${className} ${shiftDeg}`} className={className} points={at(points, shiftDeg)} />
+          <polygon
+            key={`${className} ${shiftDeg}`}
+            className={className}
+            points={at(points, shiftDeg)}
+          />
         ));
   const ground = useMemo(() => skylineSteps(skyline), [skyline]);
   const frame = useMemo(() => framingOutline(framing), [framing]);
@@ -71,7 +75,10 @@ export function SkylineStrip({ scene, light, condition, origin }: SkylineStripPr
       >
         <canvas ref={canvas} width={STRIP_COLUMNS} height={STRIP_ROWS} />
         <svg viewBox={`0 0 360 ${topDeg}`} preserveAspectRatio="none" aria-hidden="true">
-          <polygon className="ground" points={`0,${topDeg + 1} ${at(ground, 0)} 360,${topDeg + 1}`} />
+          <polygon
+            className="ground"
+            points={`0,${topDeg + 1} ${at(ground, 0)} 360,${topDeg + 1}`}
+          />
           {copies(frame, 'halo')}
           {copies(frame, 'frame')}
           {copies(patch, 'patch')}

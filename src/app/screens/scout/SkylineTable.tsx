@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 
 import { addSkylinePoint, editSpot, removeSkylinePoint } from '../../../core/plan/edits.ts';
 import type { Spot } from '../../../core/plan/shoot.ts';
@@ -12,7 +12,10 @@ import { nextSkylinePoint, skylineRows } from './skyline-points.ts';
 type SkylineTableProps = { readonly spotId: string; readonly spot: Spot };
 
 /** The skyline as points of azimuth and altitude. */
-export function SkylineTable({ spotId, spot }: SkylineTableProps): ReactNode {
+export const SkylineTable = memo(function SkylineTable({
+  spotId,
+  spot,
+}: SkylineTableProps): ReactNode {
   const edit = useEditShoot();
   const { newId } = useServices();
   const label = `skyline of ${spot.name}`;
@@ -40,7 +43,10 @@ export function SkylineTable({ spotId, spot }: SkylineTableProps): ReactNode {
               digits={1}
               onCommit={(value) =>
                 value !== null &&
-                edit(label, addSkylinePoint(spotId, pointId, { ...point, azimuthDeg: wrapDeg360(value) }))
+                edit(
+                  label,
+                  addSkylinePoint(spotId, pointId, { ...point, azimuthDeg: wrapDeg360(value) }),
+                )
               }
             />
             <NumberField
@@ -83,4 +89,4 @@ export function SkylineTable({ spotId, spot }: SkylineTableProps): ReactNode {
       />
     </details>
   );
-}
+});

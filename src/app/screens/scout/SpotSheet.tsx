@@ -52,10 +52,10 @@ export function SpotSheet(props: SpotSheetProps): ReactNode {
         <p className="quiet">
           <span data-figure="coordinates">{formatCoordinates(spot)}</span> ·{' '}
           <span data-figure="elevation">{spot.elevationM} m above sea level</span> ·{' '}
-          <span data-figure="zone">{zoneText(spot.zone, minuteMs)}</span>
+          <span data-figure="zone">{zoneText(spot.zone, sun.day.startMs)}</span>
         </p>
       </header>
-      <PlaceFields spotId={spotId} spot={spot} places={places} minuteMs={minuteMs} />
+      <PlaceFields spotId={spotId} spot={spot} places={places} dateMs={sun.day.startMs} />
       <FramingFields spotId={spotId} spot={spot} />
       <section aria-labelledby="skyline-in-stops">
         <h2 id="skyline-in-stops">Skyline in stops</h2>

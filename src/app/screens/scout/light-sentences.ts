@@ -32,8 +32,8 @@ export function sunLines(sun: SunDay, zone: string, condition: SkyCondition): re
   const first = windows.directSun[0];
   const last = windows.directSun.at(-1);
   const overcast = condition.endsWith('overcast');
-  const gaps = windows.directSun.slice(1).map((span, at) => {
-    const before = windows.directSun[at];
+  const gaps = windows.directSun.slice(1).map((span, index) => {
+    const before = windows.directSun[index];
     return before === undefined ? '' : spanText({ fromMs: before.toMs, toMs: span.fromMs }, zone);
   });
   return [
@@ -47,9 +47,7 @@ export function sunLines(sun: SunDay, zone: string, condition: SkyCondition): re
         : first.fromMs === day.startMs
           ? 'from the start of the date'
           : clockTime(first.fromMs, zone),
-      first !== undefined &&
-        events.sunriseMs !== null &&
-        first.fromMs - events.sunriseMs > SAME_MS
+      first !== undefined && events.sunriseMs !== null && first.fromMs - events.sunriseMs > SAME_MS
         ? 'behind the skyline until then'
         : null,
     ),
@@ -65,7 +63,9 @@ export function sunLines(sun: SunDay, zone: string, condition: SkyCondition): re
         ? `behind the skyline ${gaps.join(', ')}`
         : overcast
           ? `where the sun stands; no beam under ${CONDITION_NAMES[condition]}`
-          : null,
+          : condition === 'broken-cloud' && last !== undefined
+            ? 'in the minutes when no cloud hides it'
+            : null,
     ),
     line(
       'Sun in the frame',
@@ -73,9 +73,7 @@ export function sunLines(sun: SunDay, zone: string, condition: SkyCondition): re
       windows.sunInFrame.length === 0
         ? 'never on this date'
         : windows.sunInFrame.map((span) => spanText(span, zone)).join(', '),
-      windows.sunInFrame.length === 0
-        ? null
-        : 'clips at any hold; flare and veil are not modelled',
+      windows.sunInFrame.length === 0 ? null : 'clips at any hold; flare and veil are not modelled',
     ),
   ];
 }

@@ -21,7 +21,10 @@ export function elevationFinding(found: Surroundings | null): {
 } {
   const near = found?.near ?? null;
   if (near === null || near.distanceM > NEAR_M)
-    return { elevationM: 0, origin: 'no place is known within 15 km: taken as sea level, check it' };
+    return {
+      elevationM: 0,
+      origin: 'no place is known within 15 km: taken as sea level, check it',
+    };
   const { name, point } = near.place;
   return {
     elevationM: point.elevationM,

@@ -1,5 +1,5 @@
 import type { SkyCondition } from '../../../core/daylight/sky-condition.ts';
-import { luminanceFromEv100 } from '../../../core/exposure/exposure-value.ts';
+import { ev100FromLuminance } from '../../../core/exposure/exposure-value.ts';
 import { projection, type Framing, type PicturePoint } from '../../../core/sky/framing.ts';
 import type { Patch } from '../../../core/sky/patch.ts';
 import { fillLuminance, skyField } from '../../../core/sky/sky-field.ts';
@@ -13,12 +13,12 @@ import { skylineAltitude, type Skyline } from '../../../core/skyline/skyline.ts'
 import type { SpotLight } from '../../../core/spot/spot-light.ts';
 import { wrapDeg180 } from '../../../core/units/angle.ts';
 import type { Direction } from '../../../core/units/direction.ts';
+import { stopLevel } from '../../charts/stop-tone.ts';
 
 /** Tones of the low sky all round, row by row from the top, north to north. */
 export const STRIP_COLUMNS = 144;
 export const STRIP_ROWS = 14;
 
-const CARD = 0.18;
 const LEAST_TOP_DEG = 25;
 const MOST_TOP_DEG = 60;
 
@@ -43,12 +43,9 @@ export function lowSkyReader(
   };
 }
 
-/** sRGB, 0 to 255, of a luminance when the given EV is the grey card; clips without a curve. */
-export function toneOf(luminanceCdM2: number, cardEv: number): number {
-  const linear = Math.min(1, (CARD * luminanceCdM2) / luminanceFromEv100(cardEv));
-  const encoded = linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055;
-  return Math.round(255 * encoded);
-}
+/** Level, 0 to 255, of a luminance when the given EV is the grey card; clips without a curve. */
+export const toneOf = (luminanceCdM2: number, cardEv: number): number =>
+  stopLevel(ev100FromLuminance(luminanceCdM2) - cardEv);
 
 /** How far up the strip must reach to show framing and skyline, in fives. */
 export function stripTopDeg(framing: Framing, skyline: Skyline): number {

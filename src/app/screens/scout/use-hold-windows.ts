@@ -31,7 +31,5 @@ export function useHoldWindows(setupId: string | null): HoldDay | null {
       return recipe === null ? 'no-sky' : verdictOf(judgeRecipe(recipe));
     };
     return { column, windows: holdWindows(column, verdictAt) };
-    // The column is what changes when shoot or kit do; between, they belong to the next one.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [column]);
+  }, [column, shoot, kit, setupId]);
 }

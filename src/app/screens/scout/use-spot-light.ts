@@ -1,6 +1,11 @@
 import { useMemo } from 'react';
 
-import { sceneOf, setupLight, type SetupLight, type SetupScene } from '../../../core/plan/setup-light.ts';
+import {
+  sceneOf,
+  setupLight,
+  type SetupLight,
+  type SetupScene,
+} from '../../../core/plan/setup-light.ts';
 import type { Setup, Shoot, Spot } from '../../../core/plan/shoot.ts';
 import { civilDateOf, dayOfYear } from '../../../core/units/civil-time.ts';
 
@@ -29,8 +34,7 @@ export function useSpotLight(
   const scene = useMemo(() => JSON.parse(asked) as SetupScene, [asked]);
   const read = useMemo(() => setupLight(scene), [scene]);
   const light = useMemo(
-    () =>
-      read({ instantMs: minuteMs, dayOfYear: dayOfYear(civilDateOf(minuteMs, scene.zone)) }),
+    () => read({ instantMs: minuteMs, dayOfYear: dayOfYear(civilDateOf(minuteMs, scene.zone)) }),
     [read, minuteMs, scene.zone],
   );
   return { scene, light };

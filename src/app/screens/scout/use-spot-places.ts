@@ -1,8 +1,8 @@
-import { useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 
 import type { GeoPoint } from '../../../core/place/geo-point.ts';
 import { addSpot, editSpot } from '../../../core/plan/edits.ts';
-import type { ShootFraming, Spot } from '../../../core/plan/shoot.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
 import { useAtlas, type Surroundings } from '../../state/atlas.ts';
 import { useEditShoot, useShoot } from '../../state/documents.tsx';
 import { useServices } from '../../state/services.ts';
@@ -29,16 +29,17 @@ export function useSpotPlaces(): SpotPlaces {
   const { newId } = useServices();
   const [findings, setFindings] = useState<SpotPlaces['findings']>({});
 
-  const lookUp = async (spotId: string, point: GeoPoint): Promise<Surroundings | null> => {
-    const found = await atlas.surroundings(point).catch(() => null);
-    setFindings((before) => ({ ...before, [spotId]: { point, found } }));
-    return found;
-  };
+  const lookUp = useCallback<SpotPlaces['lookUp']>(
+    async (spotId, point) => {
+      const found = await atlas.surroundings(point).catch(() => null);
+      setFindings((before) => ({ ...before, [spotId]: { point, found } }));
+      return found;
+    },
+    [atlas],
+  );
 
-  return {
-    findings,
-    lookUp,
-    add: async ({ point, name, like }) => {
+  const add = useCallback<SpotPlaces['add']>(
+    async ({ point, name, like }) => {
       const spotId = newId();
       const found = await lookUp(spotId, point);
       const spot = newSpot(shoot, {
@@ -46,13 +47,17 @@ export function useSpotPlaces(): SpotPlaces {
         name,
         zone: found?.zone.zone ?? like?.zone ?? 'Etc/UTC',
         elevationM: elevationFinding(found).elevationM,
-        framing: like === null ? null : framingLike(like.framing),
+        framing: like === null ? null : { ...like.framing },
       });
       edit(`add ${spot.name}`, addSpot(spotId, spot));
       look({ spotId });
       say(addedText(spot, found));
     },
-    move: (spotId, point) => {
+    [shoot, edit, lookUp, newId],
+  );
+
+  const move = useCallback<SpotPlaces['move']>(
+    (spotId, point) => {
       const spot = shoot.spots[spotId];
       if (spot === undefined) return;
       const { latitudeDeg, longitudeDeg } = point;
@@ -61,15 +66,15 @@ export function useSpotPlaces(): SpotPlaces {
       void lookUp(spotId, point);
       say(`${spot.name} moved far: check its zone and elevation under Place`);
     },
-  };
-}
+    [shoot, edit, lookUp],
+  );
 
-const framingLike = (framing: ShootFraming): ShootFraming => ({ ...framing });
+  return useMemo(() => ({ findings, lookUp, add, move }), [findings, lookUp, add, move]);
+}
 
 function addedText(spot: Spot, found: Surroundings | null): string {
   if (found === null)
     return `Added ${spot.name}. The place names could not be read: check zone and elevation under Place`;
-  const ask =
-    found.zone.alternatives.length === 0 ? '' : ` Check the zone: ${found.zone.reason}`;
+  const ask = found.zone.alternatives.length === 0 ? '' : ` Check the zone: ${found.zone.reason}`;
   return `Added ${spot.name}, ${spot.elevationM} m up, clocks of ${spot.zone}.${ask}`;
 }

@@ -1,0 +1,137 @@
+import './setup-block.css';
+import { memo, useMemo, type CSSProperties, type KeyboardEvent, type ReactNode } from 'react';
+
+import { editSetup } from '../../../core/plan/edits.ts';
+import type { SetupColumn } from '../../../core/plan/setup-column.ts';
+import type { Setup } from '../../../core/plan/shoot.ts';
+import { dayBoundsMs } from '../../../core/units/civil-time.ts';
+import type { PlotFrame } from '../../charts/plot-frame.ts';
+import { verdictSpans } from '../../charts/verdict-spans.ts';
+import { useEditShoot, useKit, useShoot } from '../../state/documents.tsx';
+import { look } from '../../state/view.ts';
+import { blockState, partText } from './block-state.ts';
+import {
+  blockEndMs,
+  blockFields,
+  blockSpanText,
+  blockTime,
+  movedBlock,
+  stretchedBlock,
+  type BlockTime,
+} from './block-time.ts';
+import { useBlockDrag } from './use-block-drag.ts';
+import { useWritten } from './use-written.ts';
+
+type SetupBlockProps = {
+  readonly setupId: string;
+  readonly setup: Setup;
+  readonly zone: string;
+  readonly frame: PlotFrame;
+  readonly lane: number;
+  readonly shown: boolean;
+  readonly column: SetupColumn | null;
+};
+
+/** A setup on its column: moved, stretched, chosen and opened; solved anew wherever it goes. */
+export const SetupBlock = memo(function SetupBlock(props: SetupBlockProps): ReactNode {
+  const { setupId, setup, zone, frame, lane, shown, column } = props;
+  const shoot = useShoot();
+  const kit = useKit();
+  const edit = useEditShoot();
+  const day = useMemo(() => dayBoundsMs(shoot.date, zone), [shoot.date, zone]);
+  const saved = useMemo(() => blockTime(setup, shoot.date, zone), [setup, shoot.date, zone]);
+  const choose = (block: BlockTime): void =>
+    look({ spotId: setup.spotId, setupId, minuteMs: block.startMs });
+  const [written, setWritten] = useWritten(saved);
+  const write = (block: BlockTime): void => {
+    const fields = blockFields(block, zone);
+    if (fields.startClock !== setup.startClock || fields.durationMin !== setup.durationMin) {
+      edit(`time of ${setup.name}`, editSetup(setupId, fields));
+      setWritten(block);
+    }
+    choose(block);
+  };
+  const { draft, setDraft, handlers } = useBlockDrag({
+    block: saved,
+    day,
+    msPerPx: ({ parentElement }) =>
+      (frame.endMs - frame.startMs) / Math.max(1, parentElement?.clientHeight ?? 1),
+    onClick: () => choose(saved),
+    onDone: write,
+  });
+  const block = draft ?? written ?? saved;
+  const question = JSON.stringify([setup, shoot.spots[setup.spotId], shoot.condition, shoot.date]);
+  const state = useMemo(
+    () => blockState(shoot, kit, setupId, block.startMs),
+    // A shoot read anew is another object; only what this setup is asked from counts.
+    [question, kit, setupId, block.startMs],
+  );
+  const spans = useMemo(
+    () =>
+      column === null
+        ? []
+        : verdictSpans({
+            column,
+            faceAmbientEv: setup.shaded ? column.ambientShadedEv : column.ambientOutEv,
+          }),
+    [column, setup.shaded],
+  );
+  const part = partText(spans, block, state.works, zone);
+  const time = blockSpanText(block, zone);
+
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter' || event.key === ' ') {
+      event.preventDefault();
+      choose(block);
+      if (event.key === 'Enter') window.location.hash = '#/setup';
+      return;
+    }
+    const way = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : 0;
+    if (way === 0) return;
+    event.preventDefault();
+    const byMin = way * (event.shiftKey ? 1 : 5);
+    setDraft(event.altKey ? stretchedBlock(block, byMin) : movedBlock(block, byMin, day));
+  };
+  /** Keys that are let go, or a focus that leaves, write what was moved. */
+  const settle = (): void => {
+    if (draft === null) return;
+    setDraft(null);
+    write(draft);
+  };
+
+  const total = frame.endMs - frame.startMs;
+  const place = {
+    top: `${(100 * (block.startMs - frame.startMs)) / total}%`,
+    height: `${(100 * (blockEndMs(block) - block.startMs)) / total}%`,
+    '--lane': lane,
+  } as CSSProperties;
+  return (
+    <div
+      className="block"
+      role="button"
+      tabIndex={0}
+      style={place}
+      data-block={setupId}
+      data-works={state.works}
+      data-moving={draft !== null || undefined}
+      aria-pressed={shown}
+      aria-label={[setup.name, time, state.recipe, state.verdict, part].filter(Boolean).join(', ')}
+      aria-description="Arrows move it by 5 minutes, with Shift by 1; with Alt they stretch it; Enter opens it in Setup"
+      onKeyDown={onKeyDown}
+      onKeyUp={(event) => event.key.startsWith('Arrow') && settle()}
+      onBlur={settle}
+      {...handlers}
+    >
+      <div className="block-text">
+        <b>{setup.name}</b>
+        {draft === null ? null : <span className="block-time">{time}</span>}
+        <span>
+          {state.recipe === '' ? null : `${state.recipe} · `}
+          <strong data-figure={`block-${setupId}`}>{state.verdict}</strong>
+          {part === '' ? null : ` · ${part}`}
+        </span>
+      </div>
+      <i data-block-edge />
+    </div>
+  );
+});

@@ -1,0 +1,27 @@
+import { useEffect, useState } from 'react';
+
+import type { BlockTime } from './block-time.ts';
+
+const GIVEN_UP_MS = 1500;
+
+/** What was just written, until the shoot says the same or refuses it: a block does not jump back in between. */
+export function useWritten(
+  saved: BlockTime,
+): readonly [written: BlockTime | null, setWritten: (block: BlockTime | null) => void] {
+  const [written, setWritten] = useState<BlockTime | null>(null);
+  useEffect(
+    function forgetWhenSaved() {
+      setWritten(null);
+    },
+    [saved.startMs, saved.durationMin],
+  );
+  useEffect(
+    function forgetWhenRefused() {
+      if (written === null) return undefined;
+      const timer = setTimeout(() => setWritten(null), GIVEN_UP_MS);
+      return () => clearTimeout(timer);
+    },
+    [written],
+  );
+  return [written, setWritten];
+}

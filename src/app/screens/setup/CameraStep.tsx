@@ -1,0 +1,39 @@
+import type { ReactNode } from 'react';
+
+import { whiteBalanceText, settingsText } from './recipe-text.ts';
+import { underText } from './step-text.ts';
+import type { StepsProps } from './Steps.tsx';
+
+/** Heads off: what the camera is set to and what the sky does then. */
+export function CameraStep({ asked, view, working }: StepsProps): ReactNode {
+  const { recipe, filters } = working;
+  const { setup, sources, light } = view;
+  const key = sources.find((source) => source.light.role === 'key');
+  const twoStates = recipe.unlitOutStops - recipe.unlitStops > 0.05;
+  return (
+    <li>
+      <span className="step">1 heads off</span>
+      <div>
+        <p>
+          <strong>{settingsText(recipe, filters, asked.kit.cameras[setup.cameraId])}</strong>
+        </p>
+        <p>{whiteBalanceText(key?.gel ?? null)}</p>
+        <p className="quiet">
+          You see{light.skyInFrame?.patchIsFrame === true ? '' : ' the patch '}
+          {light.skyInFrame?.patchIsFrame === true ? null : (
+            <b data-figure="patch-stops">{underText(recipe.patchStops)}</b>
+          )}
+          {light.skyInFrame?.patchIsFrame === true ? ' ' : ', '}the sky in frame{' '}
+          <b data-figure="frame-stops">{underText(recipe.frameStops)}</b>, the unlit face{' '}
+          <b data-figure="unlit-stops">{underText(recipe.unlitStops)}</b>
+          {twoStates ? (
+            <>
+              {' '}
+              (with the sun out <b data-figure="unlit-out-stops">{underText(recipe.unlitOutStops)}</b>)
+            </>
+          ) : null}
+        </p>
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,79 @@
+import type { ReactNode } from 'react';
+
+import { removeLight } from '../../../core/plan/edits.ts';
+import { inOrder } from '../../../core/plan/order-key.ts';
+import { ROLES, type Light } from '../../../core/plan/shoot.ts';
+import { useEditShoot, useKit } from '../../state/documents.tsx';
+import { NumberField } from '../../ui/NumberField.tsx';
+import { SelectField } from '../../ui/SelectField.tsx';
+import { Group } from './Group.tsx';
+import { LightHead } from './LightHead.tsx';
+import { LightModifier } from './LightModifier.tsx';
+import { LightStandFields } from './LightStandFields.tsx';
+import { ROLE_NAMES } from './recipe-text.ts';
+import { useLightEdit } from './use-setup-edit.ts';
+
+export type LightProps = {
+  readonly setupId: string;
+  readonly lightId: string;
+  readonly light: Light;
+};
+
+const NO_GEL = '';
+
+/** One light of the setup. */
+export function LightFields(props: LightProps): ReactNode {
+  const { setupId, lightId, light } = props;
+  const kit = useKit();
+  const edit = useEditShoot();
+  const put = useLightEdit(setupId, lightId);
+  return (
+    <Group
+      title={ROLE_NAMES[light.role]}
+      id={`light-${lightId}`}
+      aside={
+        <button
+          type="button"
+          data-remove-light={lightId}
+          onClick={() =>
+            edit(`${ROLE_NAMES[light.role].toLowerCase()} removed`, removeLight(setupId, lightId))
+          }
+        >
+          Take it out
+        </button>
+      }
+    >
+      <SelectField
+        label="Role"
+        field={`role-${lightId}`}
+        value={light.role}
+        options={ROLES.map((value) => ({ value, text: ROLE_NAMES[value].toLowerCase() }))}
+        onChoose={(role) => put('role', { role })}
+      />
+      <NumberField
+        label="Against the camera setting"
+        field={`stops-${lightId}`}
+        value={light.stops}
+        unit="stops"
+        min={-8}
+        max={4}
+        step={0.1}
+        digits={2}
+        onCommit={(value) => value !== null && put('ratio', { stops: value })}
+      />
+      <LightHead {...props} />
+      <LightModifier {...props} />
+      <SelectField
+        label="Gel"
+        field={`gel-${lightId}`}
+        value={light.gelId ?? NO_GEL}
+        options={[
+          { value: NO_GEL, text: 'none' },
+          ...inOrder(kit.gels).map(([value, { name }]) => ({ value, text: name })),
+        ]}
+        onChoose={(gelId) => put('gel', { gelId: gelId === NO_GEL ? null : gelId })}
+      />
+      <LightStandFields {...props} />
+    </Group>
+  );
+}

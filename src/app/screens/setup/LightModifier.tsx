@@ -1,0 +1,52 @@
+import type { ReactNode } from 'react';
+
+import { inOrder } from '../../../core/plan/order-key.ts';
+import { useKit } from '../../state/documents.tsx';
+import { SelectField } from '../../ui/SelectField.tsx';
+import { Switch } from '../../ui/Switch.tsx';
+import { WithPin } from './Group.tsx';
+import type { LightProps } from './LightFields.tsx';
+import { Pin } from './Pin.tsx';
+import { useLightEdit } from './use-setup-edit.ts';
+
+const PARTS = ['diffuser', 'baffle', 'grid'] as const;
+
+/** The modifier and those of its parts that can be taken off. */
+export function LightModifier({ setupId, lightId, light }: LightProps): ReactNode {
+  const kit = useKit();
+  const put = useLightEdit(setupId, lightId);
+  const modifier = kit.modifiers[light.modifierId];
+  return (
+    <>
+      <WithPin
+        pin={
+          <Pin
+            what={`modifier-${lightId}`}
+            name="the modifier"
+            on={light.modifierPinned}
+            onTurn={(on) => put('modifier pin', { modifierPinned: on })}
+          />
+        }
+      >
+        <SelectField
+          label="Modifier"
+          field={`modifier-${lightId}`}
+          value={light.modifierId}
+          options={inOrder(kit.modifiers).map(([value, { name }]) => ({ value, text: name }))}
+          onChoose={(modifierId) => put('modifier', { modifierId })}
+        />
+      </WithPin>
+      {PARTS.map((part) =>
+        modifier?.[`${part}Stops`] == null ? null : (
+          <Switch
+            key={part}
+            label={`${part} on`}
+            field={`${part}-${lightId}`}
+            on={light[part]}
+            onTurn={(on) => put(part, { [part]: on })}
+          />
+        ),
+      )}
+    </>
+  );
+}

@@ -1,0 +1,119 @@
+import './setup.css';
+import { useMemo, type ReactNode } from 'react';
+
+import { inOrder } from '../../../core/plan/order-key.ts';
+import { setupView } from '../../../core/plan/setup-view.ts';
+import type { Setup, Spot } from '../../../core/plan/shoot.ts';
+import { sunEvents } from '../../../core/sun-moon/sun-events.ts';
+import { dayBoundsMs } from '../../../core/units/civil-time.ts';
+import { useKit, useShoot } from '../../state/documents.tsx';
+import { useView } from '../../state/view.ts';
+import { Asked } from './Asked.tsx';
+import { Heading } from './Heading.tsx';
+import { LightFigures } from './LightFigures.tsx';
+import { MinuteStrip } from './MinuteStrip.tsx';
+import { Notes } from './Notes.tsx';
+import { OrInstead } from './OrInstead.tsx';
+import { PredictedFrame } from './PredictedFrame.tsx';
+import { gapText } from './problem-text.ts';
+import { SetThis } from './SetThis.tsx';
+import { SetupChooser } from './SetupChooser.tsx';
+import { minuteOf, setupBlock, stripRange } from './setup-minute.ts';
+import { Tones } from './Tones.tsx';
+import { usePresent } from './use-present.ts';
+
+/** One setup at one minute: what to set, in which order, and what it makes of the picture. */
+export function SetupScreen(): ReactNode {
+  const shoot = useShoot();
+  const chosenId = useView((view) => view.setupId);
+  const spotId = useView((view) => view.spotId);
+  const setups = inOrder(shoot.setups);
+  const [setupId, setup] =
+    setups.find(([id]) => id === chosenId) ??
+    setups.find(([, each]) => each.spotId === spotId) ??
+    setups[0] ??
+    [];
+  if (setupId === undefined || setup === undefined)
+    return (
+      <div className="setup-screen">
+        <p className="gap">This shoot has no setup yet. Choose a spot and add one.</p>
+        <SetupChooser setupId={null} />
+      </div>
+    );
+  const spot = shoot.spots[setup.spotId];
+  if (spot === undefined)
+    return (
+      <div className="setup-screen">
+        <SetupChooser setupId={setupId} />
+        <p className="gap" role="alert">
+          {gapText({ kind: 'gone' })}
+        </p>
+      </div>
+    );
+  return <SetupAtMinute key={setupId} setupId={setupId} setup={setup} spot={spot} />;
+}
+
+type SetupAtMinuteProps = {
+  readonly setupId: string;
+  readonly setup: Setup;
+  readonly spot: Spot;
+};
+
+function SetupAtMinute({ setupId, setup, spot }: SetupAtMinuteProps): ReactNode {
+  const shoot = useShoot();
+  const kit = useKit();
+  const chosenMs = useView((view) => view.minuteMs);
+  const presentMs = usePresent();
+  const day = useDay(shoot.date, spot, setup);
+  const { minuteMs, isPresent } = minuteOf({ ...day, chosenMs, presentMs });
+  const asked = useMemo(
+    () => ({ shoot, kit, setupId, instantMs: minuteMs }),
+    [shoot, kit, setupId, minuteMs],
+  );
+  const seen = useMemo(() => setupView(asked), [asked]);
+  const view = seen.ok ? seen.value : null;
+  return (
+    <div className="setup-screen" data-first-figures="drawn">
+      <header className="setup-head">
+        <SetupChooser setupId={setupId} />
+        <Heading setup={setup} spot={spot} view={view} />
+      </header>
+      <section className="set-this" aria-label="Set this">
+        {seen.ok ? (
+          <SetThis
+            asked={asked}
+            view={seen.value}
+            presentMs={isPresent ? presentMs : null}
+          />
+        ) : (
+          <p className="gap" role="alert">
+            {gapText(seen.problem)}
+          </p>
+        )}
+      </section>
+      {view === null ? null : <Tones view={view} />}
+      <MinuteStrip setupId={setupId} spot={spot} minuteMs={minuteMs} presentMs={presentMs} isPresent={isPresent} {...day} />
+      <section className="setup-light">
+        {view === null ? null : (
+          <>
+            <PredictedFrame view={view} kit={kit} minuteMs={minuteMs} />
+            <LightFigures view={view} />
+          </>
+        )}
+      </section>
+      <Asked setupId={setupId} setup={setup} spot={spot} view={view} />
+      {view === null ? null : <OrInstead asked={asked} />}
+      <Notes view={view} />
+    </div>
+  );
+}
+
+function useDay(date: string, spot: Spot, setup: Setup) {
+  const { zone, latitudeDeg, longitudeDeg } = spot;
+  const events = useMemo(
+    () => sunEvents({ date, zone, place: { latitudeDeg, longitudeDeg } }),
+    [date, zone, latitudeDeg, longitudeDeg],
+  );
+  const block = setupBlock(date, spot, setup);
+  return { events, block, range: stripRange(events, dayBoundsMs(date, zone), block) };
+}

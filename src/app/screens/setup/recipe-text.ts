@@ -1,0 +1,86 @@
+import { formatAperture, formatMeterAperture } from '../../../core/exposure/aperture-scale.ts';
+import { formatIso } from '../../../core/exposure/iso-scale.ts';
+import { formatNd } from '../../../core/exposure/lens-filter.ts';
+import { formatShutter } from '../../../core/exposure/shutter-scale.ts';
+import type { Camera, Filter, Gel, Head } from '../../../core/plan/kit.ts';
+import type { LightRole } from '../../../core/plan/shoot.ts';
+import type { FigureOrigin } from '../../../core/strobe/head.ts';
+import { formatPower } from '../../../core/strobe/power-scale.ts';
+import type { Recipe } from '../../../core/strobe/recipe.ts';
+import { ratioFromStops } from '../../../core/units/stops.ts';
+import { spreadText, tenths } from '../../ui/figure-text.ts';
+
+/** 'ND 3 stops (0.9), engraved ND8': the stops first, then what to look for on the ring. */
+export function filterText({ kind, name, stops, engraving }: Filter): string {
+  const what = kind === 'nd' ? formatNd(stops) : `${name}, ${tenths(stops)} stops`;
+  return engraving.trim() === '' ? what : `${what}, engraved ${engraving.trim()}`;
+}
+
+export const filtersText = (filters: readonly Filter[]): string =>
+  filters.length === 0 ? 'no filter' : filters.map(filterText).join(' + ');
+
+/** '1/250 f/5.6' in the names of the camera's dials. */
+export const shutterText = (shutterS: number, camera: Pick<Camera, 'step'> | undefined): string =>
+  formatShutter(shutterS, camera?.step ?? 'third');
+export const apertureText = (fNumber: number, camera: Pick<Camera, 'step'> | undefined): string =>
+  formatAperture(fNumber, camera?.step ?? 'third');
+
+/** '1/250, f/5.6, ISO 100, no filter' */
+export const settingsText = (
+  recipe: Pick<Recipe, 'shutterS' | 'fNumber' | 'iso'>,
+  filters: readonly Filter[],
+  camera: Pick<Camera, 'step'> | undefined,
+): string =>
+  [
+    shutterText(recipe.shutterS, camera),
+    apertureText(recipe.fNumber, camera),
+    formatIso(recipe.iso),
+    filtersText(filters),
+  ].join(', ');
+
+/** The power in the head's own scale, and stops below full beside it. */
+export const powerText = (
+  powerStops: number,
+  head: Head,
+): { readonly dial: string; readonly below: string } =>
+  formatPower(powerStops, {
+    kind: head.scale,
+    stepStops: head.stepStops,
+    minPowerStops: head.minPowerStops,
+    fullPowerNumber: head.fullPowerNumber,
+    ...(head.energyWs === null ? {} : { energyWs: head.energyWs }),
+  });
+
+/** A meter's f-number as many stops away. */
+export const meterText = (fNumber: number, stops = 0): string =>
+  formatMeterAperture(fNumber * Math.sqrt(ratioFromStops(stops)));
+
+/** 'metered ± 0.2' */
+export const originText = (origin: FigureOrigin, spreadStops: number): string => {
+  const spread = spreadText(spreadStops);
+  switch (origin) {
+    case 'metered':
+      return `metered ${spread}`;
+    case 'guide-number':
+      return `guide number ${spread}`;
+    case 'watt-seconds':
+      return `watt-seconds, a guess ${spread}`;
+  }
+};
+
+export const ROLE_NAMES: Readonly<Record<LightRole, string>> = {
+  key: 'Key',
+  fill: 'Fill',
+  rim: 'Rim',
+  background: 'Background light',
+};
+
+const DAYLIGHT_K = 5500;
+
+/** What to set the white balance to, and what a gel on the key makes of it. */
+export function whiteBalanceText(keyGel: Gel | null): string {
+  if (keyGel === null || keyGel.miredShift === 0) return 'white balance daylight, 5500 K';
+  const neutralK = Math.round(1e6 / (1e6 / DAYLIGHT_K + keyGel.miredShift) / 100) * 100;
+  const side = keyGel.miredShift > 0 ? 'warmer' : 'bluer';
+  return `white balance daylight, 5500 K: leaves the key ${Math.abs(keyGel.miredShift)} mired ${side}; ${neutralK} K makes the key neutral and turns the sky instead`;
+}
