@@ -71,7 +71,11 @@ const tablesOf = ({ documents, log, settings }: State): DocumentTables => ({
   deleteDocument: async (name) => void documents.delete(keyOf(name)),
   entriesOf: async (names) =>
     structuredClone(log.filter((entry) => names.some((name) => isOf(name)(entry)))),
-  appendEntry: async (entry) => void log.push(structuredClone(entry)),
+  appendEntry: async (entry) => {
+    if (log.some(({ id }) => id === entry.id))
+      throw new Error(`entry ${entry.id} is there already`);
+    log.push(structuredClone(entry));
+  },
   deleteEntries: async (name) =>
     void log.splice(0, log.length, ...log.filter((entry) => !isOf(name)(entry))),
   setting: async (name) => settings.get(name),

@@ -1,12 +1,4 @@
-import type {
-  Answer,
-  Job,
-  JobAnswer,
-  JobAnswerOf,
-  JobKind,
-  JobOf,
-  Request,
-} from './protocol.ts';
+import type { Answer, Job, JobAnswer, JobAnswerOf, JobKind, JobOf, Request } from './protocol.ts';
 
 /** The side of a worker that a page talks to. */
 export type Postbox = {

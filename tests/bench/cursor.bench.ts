@@ -47,25 +47,33 @@ const measure = async ({ context, page, url }: AppInBrowser): Promise<readonly F
 
 const openTwelveColumns = async (page: Page, url: string): Promise<void> => {
   await page.goto(`${url}#/day`);
+  await page.locator('[data-open-shoot-sheet]').click();
   await page.locator('input[data-import-shoot]').setInputFiles({
     name: 'twelve-spots.json',
     mimeType: 'application/json',
     buffer: Buffer.from(twelveSpotShootFile()),
   });
+  await page.locator('[data-import-take]').click();
+  await page.keyboard.press('Escape');
   await page.locator('[data-column]').nth(11).waitFor();
+  await page.locator('[data-first-figures="drawn"]').waitFor();
   await settled(page);
+  await page.evaluate(() => new Promise((idle) => requestIdleCallback(idle)));
 };
 
-/** Down and up the grid, from its left edge to its right, ending off the starting point. */
+/** Down and up the plots, from the grid's left edge to its right, ending off the starting point. */
 const sweep = async (page: Page): Promise<void> => {
   const box = await page.locator('[data-day-grid]').boundingBox();
   if (box === null) throw new Error('The grid of the day is not on the page.');
-  const { height } = page.viewportSize() ?? box;
-  const bottom = Math.min(box.y + box.height, height) - 2;
+  const plot = await page.locator('[data-plot]').first().boundingBox();
+  if (plot === null) throw new Error('No column of the day has a plot.');
   for (let move = 1; move <= MOVES; move += 1) {
     const along = move / MOVES;
     const down = 0.5 - 0.5 * Math.cos(along * 5 * Math.PI);
-    await page.mouse.move(box.x + 1 + along * (box.width - 2), box.y + down * (bottom - box.y));
+    await page.mouse.move(
+      box.x + 1 + along * (box.width - 2),
+      plot.y + 1 + down * (plot.height - 2),
+    );
   }
   await settled(page);
 };

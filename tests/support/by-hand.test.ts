@@ -82,7 +82,14 @@ describe('the formulas of the hand computation give the values in print', () => 
   });
 
   test('a uniform sky over a flat skyline gives πL/2 on the plane, πL on dome and ground', () => {
-    const there = subjectThere(40, 0, () => 0, () => 1, { azimuth: 0, altitude: -9 }, 0);
+    const there = subjectThere(
+      40,
+      0,
+      () => 0,
+      () => 1,
+      { azimuth: 0, altitude: -9 },
+      0,
+    );
     expect(there.plane / (Math.PI / 2)).toBeCloseTo(1, 3);
     expect(there.dome / Math.PI).toBeCloseTo(1, 3);
     expect(there.ground / Math.PI).toBeCloseTo(1, 3);

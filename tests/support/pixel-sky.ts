@@ -82,8 +82,7 @@ export const pixelSky = (scene: {
     }
   }
   if (count === 0) return null;
-  const sorted = found.subarray(0, count).sort();
-  const ev = (luminance: number): number => Math.log2(luminance / CD_M2_AT_EV_0);
+  const sorted = found.subarray(0, count).toSorted();
   return {
     minEv: ev(sorted[0] ?? NaN),
     darkEv: ev(sorted[Math.floor(0.05 * count)] ?? NaN),
@@ -96,10 +95,12 @@ export const pixelSky = (scene: {
   };
 };
 
+const ev = (luminance: number): number => Math.log2(luminance / CD_M2_AT_EV_0);
+
 /** Straight between its points, once round; flat at 0 without any. */
 const edgeAltitude = (skyline: readonly Toward[]): ((azimuthDeg: number) => number) => {
   if (skyline.length === 0) return () => 0;
-  const sorted = [...skyline].sort((one, other) => one.azimuthDeg - other.azimuthDeg);
+  const sorted = skyline.toSorted((one, other) => one.azimuthDeg - other.azimuthDeg);
   const table = Array.from({ length: 36_001 }, (_, step) => {
     const azimuthDeg = step / 100;
     const after = sorted.findIndex((point) => point.azimuthDeg > azimuthDeg);

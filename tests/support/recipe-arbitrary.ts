@@ -44,6 +44,9 @@ export const recipeInputs = (
       baseIso: fc.constantFrom(64, 100, 200),
       maxIso: fc.constantFrom(1600, 6400),
       step: fc.constantFrom('third' as const, 'half' as const),
+      highSpeedSync: fc.constantFrom('none' as const, 'when pinned' as const, 'free' as const),
+      hssLossStops: fc.option(span(1.5, 2.3), { nil: undefined }),
+      otherFilterStops: fc.constantFrom(undefined, 1.5),
       minFNumber: fc.constantFrom(1.4, 1.8, 2.8, 4),
       maxFNumber: fc.constantFrom(16, 22),
       ndStops: fc.constantFrom([], [2.99], [0.997, 1.993, 2.99], [2, 3, 6]),
@@ -62,8 +65,30 @@ export const recipeInputs = (
         baseIso: drawn.baseIso,
         maxIso: drawn.maxIso,
         step: drawn.step,
+        ...(drawn.highSpeedSync === 'none' ? {} : { fastestShutterS: 1 / 8000 }),
+        allowHss: drawn.highSpeedSync === 'free',
+        hssLossStops: drawn.hssLossStops,
       },
+      otherFilterStops: drawn.otherFilterStops,
       lens: { minFNumber: drawn.minFNumber, maxFNumber: drawn.maxFNumber },
       ndStops: drawn.ndStops,
       ...(drawn.wishFNumber === null ? {} : { wish: { fNumber: drawn.wishFNumber } }),
     }));
+
+const pinnedShutterS = fc.constantFrom(1 / 60, 1 / 125, 1 / 250, 1 / 512, 1 / 1000, 1 / 2048);
+const pinnedIso = fc.constantFrom(100, 200, 400);
+
+/** The same with a value or two decided by hand. */
+export const pinnedRecipeInputs = (): fc.Arbitrary<RecipeInput> =>
+  fc
+    .tuple(
+      recipeInputs(),
+      fc.oneof(
+        fc.record({ shutterS: pinnedShutterS }),
+        fc.record({ shutterS: pinnedShutterS, iso: pinnedIso }),
+        fc.record({ fNumber: fc.constantFrom(2.8, 4, 5.6, 8, 11) }),
+        fc.record({ iso: pinnedIso, ndStops: fc.constantFrom(0, 2, 3) }),
+        fc.record({ powerStops: fc.constantFrom([-1], [-2], [-3, null], [null, -2]) }),
+      ),
+    )
+    .map(([input, pins]) => ({ ...input, pins }));

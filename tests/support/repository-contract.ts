@@ -162,6 +162,17 @@ export const describeRepository = (name: string, openTwo: OpenTwo): void => {
       expect(await shootIn(tab)).toStrictEqual(demoShoot());
     });
 
+    test('where the log takes no entry, the document is not written either', async () => {
+      const [tab] = await openedBy(openTwo);
+      const stamp = stampOf('ann');
+      const rename = (title: string): Promise<unknown> =>
+        tab.edit({ ...SHOOT, edit: editShoot({ title }), label: title, stamp });
+      expect(await rename('One')).toMatchObject({ ok: true });
+      const again = await rename('Two').catch(() => ({ ok: false }));
+      expect(again).toMatchObject({ ok: false });
+      expect((await shootIn(tab)).title).toBe('One');
+    });
+
     test('an edit that changes nothing leaves nothing to undo and takes nothing from redo', async () => {
       const [tab] = await openedBy(openTwo);
       valueOf(await change(tab, 'ann', editShoot({ title: demoShoot().title })));

@@ -29,7 +29,6 @@ export const ColumnPlot = memo(function ColumnPlot(props: ColumnPlotProps): Reac
       }),
     [column, shaded],
   );
-  const percent = (share: number): string => `${(100 * share).toFixed(2)}%`;
   return (
     <svg className="column-plot" aria-hidden="true" focusable="false">
       {spans
@@ -84,16 +83,26 @@ export const ColumnPlot = memo(function ColumnPlot(props: ColumnPlotProps): Reac
   );
 });
 
+const percent = (share: number): string => `${(100 * share).toFixed(2)}%`;
+
+const of =
+  (figures: Float64Array): Curve['ev'] =>
+  (step) =>
+    figures[step] ?? NaN;
+
+const SAME_EV = 0.05;
+
 function plotPaths(column: SetupColumn, frame: PlotFrame, shaded: boolean): Record<string, string> {
   const { instantMs, darkEv, brightEv, frameSpreadStops, ambientHiddenEv } = column;
-  const of = (figures: Float64Array) => (step: number) => figures[step] ?? NaN;
   const line = (ev: Curve['ev']): string => linePath({ instantMs, ev }, frame);
   const band = (lowEv: Curve['ev'], highEv: Curve['ev']): string =>
     bandPath({ instantMs, lowEv, highEv }, frame);
   const spread = of(frameSpreadStops);
   const out = of(shaded ? column.ambientShadedEv : column.ambientOutEv);
   const hidden = (step: number): number => Math.min(of(ambientHiddenEv)(step), out(step));
-  const twoStates = instantMs.some((_, step) => out(step) - hidden(step) > 0.05);
+  /** Where it is another line than that of the hidden sun. */
+  const outApart = (step: number): number =>
+    out(step) - hidden(step) > SAME_EV ? out(step) : NaN;
   return {
     margin: band(
       (step) => of(darkEv)(step) - spread(step),
@@ -103,8 +112,8 @@ function plotPaths(column: SetupColumn, frame: PlotFrame, shaded: boolean): Reco
     patch: line(of(column.patchEv)),
     reference: line(of(column.referenceEv)),
     ambient: line(hidden),
-    ambientOut: twoStates ? line(out) : '',
-    ambientBetween: twoStates ? band(hidden, out) : '',
+    ambientOut: line(outApart),
+    ambientBetween: band(hidden, outApart),
     reach: line(of(column.reachEv)),
   };
 }

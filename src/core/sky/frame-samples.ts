@@ -11,7 +11,13 @@ import {
   type PictureRectangle,
   WHOLE_PICTURE,
 } from './picture-rectangle.ts';
-import { type FrameScene, frameScene, JUST_ABOVE_DEG, type SkyCell, skyCells } from './sky-cells.ts';
+import {
+  type FrameScene,
+  frameScene,
+  JUST_ABOVE_DEG,
+  type SkyCell,
+  skyCells,
+} from './sky-cells.ts';
 
 /**
  * Directions at which a sky is looked at to read it in a frame. In order: first the sky
@@ -36,7 +42,7 @@ export type FrameInput = {
 const SKY_CELLS = 800;
 const ENOUGH_SKY_CELLS = 720;
 /** Where sky and ground are so entangled that the wanted number would take more. */
-const MOST_CELLS = 8 * SKY_CELLS;
+const MOST_CELLS = 4 * SKY_CELLS;
 const PATCH_GRID = { columns: 8, rows: 8 } as const;
 const COARSE = { columns: 24, rows: 16 } as const;
 const FINE_BORDER = { columns: 72, rows: 48 } as const;
@@ -108,11 +114,7 @@ const skyBox = (scene: FrameScene): SkyBox | null => {
 };
 
 /** Square cells on the sensor. */
-const gridOver = (
-  rectangle: PictureRectangle,
-  framing: Framing,
-  cells: number,
-): PictureGrid => {
+const gridOver = (rectangle: PictureRectangle, framing: Framing, cells: number): PictureGrid => {
   const aspect =
     ((rectangle.right - rectangle.left) * framing.sensorWidthMm) /
     ((rectangle.top - rectangle.bottom) * framing.sensorHeightMm);
@@ -121,9 +123,7 @@ const gridOver = (
 };
 
 const skyOnBorder = (scene: FrameScene): readonly Direction[] =>
-  borderPoints(WHOLE_PICTURE, BORDER)
-    .map(scene.toDirection)
-    .filter(scene.isSky);
+  borderPoints(WHOLE_PICTURE, BORDER).map(scene.toDirection).filter(scene.isSky);
 
 /** The skyline inside the picture: its corners and points evenly between them. */
 const skylinePoints = (

@@ -40,7 +40,5 @@ export const indicatrixOf = (sky: GeneralSky): ((cosineFromSun: number) => numbe
   if (c === 0 && e === 0) return () => 1;
   const base = 1 - c * Math.exp(d * radFromDeg(90));
   return (cosineFromSun) =>
-    base +
-    c * Math.exp(d * radFromDeg(acosDeg(cosineFromSun))) +
-    e * cosineFromSun * cosineFromSun;
+    base + c * Math.exp(d * radFromDeg(acosDeg(cosineFromSun))) + e * cosineFromSun * cosineFromSun;
 };

@@ -50,8 +50,8 @@ export type SkyCell = {
  * Points in a cell that the skyline cuts: a Fibonacci lattice, no two in one row or column, so
  * that a level edge is met as well as a slanted one.
  */
-const CUT_POINTS = 21;
-const CUT_STRIDE = 13;
+const CUT_POINTS = 34;
+const CUT_STRIDE = 21;
 
 /** Cuts a rectangle into cells and keeps of each what is sky, judged by its corners. */
 export const skyCells = (
@@ -60,9 +60,7 @@ export const skyCells = (
   grid: PictureGrid,
 ): readonly SkyCell[] => {
   const { columns, rows } = grid;
-  const corners = gridPoints(rectangle, grid).map((point) =>
-    scene.isSkyAt(point) ? 1 : 0,
-  );
+  const corners = gridPoints(rectangle, grid).map((point) => (scene.isSkyAt(point) ? 1 : 0));
   const cellWidth = (rectangle.right - rectangle.left) / columns;
   const cellHeight = (rectangle.top - rectangle.bottom) / rows;
   const cells: SkyCell[] = [];

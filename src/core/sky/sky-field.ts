@@ -71,8 +71,7 @@ export const luminanceTowards = (field: SkyField, direction: Direction): number 
   const { model, sun, standardShare: share } = field;
   const { east, north, up } = unitVector(direction);
   const cosineFromSun = east * sun.east + north * sun.north + up * sun.up;
-  const standard =
-    gradation(model.standard, up) * atAngle(model.indicatrixTable, cosineFromSun);
+  const standard = gradation(model.standard, up) * atAngle(model.indicatrixTable, cosineFromSun);
   const scattered = scatteredShare(up);
   const twilight = twilightLuminance(
     field.twilight,

@@ -42,7 +42,10 @@ export const skyModel = (condition: SkyCondition): SkyModel => {
   return modelOfStandardSky(GENERAL_SKIES[standardSky], takesTwilightShape);
 };
 
-export const modelOfStandardSky = (standard: GeneralSky, takesTwilightShape: boolean): SkyModel => ({
+export const modelOfStandardSky = (
+  standard: GeneralSky,
+  takesTwilightShape: boolean,
+): SkyModel => ({
   standard,
   indicatrixTable: tabulatedByAngle(indicatrixOf(standard)),
   takesTwilightShape,

@@ -67,7 +67,8 @@ const ringSamples = (skyline: Skyline): RingSamples => {
     const azimuthDeg = SKY_RING_STEP_DEG * ((at + 0.5) / COLUMNS - 0.5);
     const fromDeg = Math.max(FROM_DEG, altitudeOf(azimuthDeg));
     const rowDeg = (TO_DEG - fromDeg) / ROWS;
-    for (let row = 0; row < ROWS && rowDeg > 0; row += 1) {
+    const rows = rowDeg > 0 ? ROWS : 0;
+    for (let row = 0; row < rows; row += 1) {
       const altitudeDeg = fromDeg + rowDeg * (row + 0.5);
       directions.push({ azimuthDeg, altitudeDeg });
       sector.push(Math.floor(at / COLUMNS));

@@ -74,6 +74,9 @@ export const runForward = (
   };
 };
 
+/** 1/512 s is what a camera does that states a sync of 1/500: up to a tenth shorter is the same name. [iso516] */
+const SAME_NAME = 1.11;
+
 /** Luminous exposure on the subject that the open shutter takes of one light, lx s. */
 const flashLuxS = (
   light: RecipeLight,
@@ -88,7 +91,7 @@ const flashLuxS = (
     ((light.heads ?? 1) * candelaSeconds * 10 ** ((powerStops - light.lossStops) * Math.log10(2))) /
     (distanceM * distanceM);
   const overSync = camera.syncShutterS / shutterS;
-  if (overSync > 1.000001) return emitted / overSync / 2 ** (camera.hssLossStops ?? 2);
+  if (overSync > SAME_NAME) return emitted / overSync / 2 ** (camera.hssLossStops ?? 2);
   const totalS = light.flashDurationS ?? 0;
   return totalS > 0 ? emitted * (1 - Math.exp((-shutterS * Math.LN10) / totalS)) : emitted;
 };

@@ -38,11 +38,17 @@ export const flashShutterS = (shot: {
   readonly hssLossStops: number;
 }): number => (isHighSpeedSync(shot) ? shot.syncShutterS * 2 ** shot.hssLossStops : shot.shutterS);
 
-/** A shutter faster than sync; a rounding error is not. */
+/**
+ * A shutter faster than sync; one that only its exact value makes faster is sync itself: 1/512 is
+ * what a camera does that states 1/500. [iso516]
+ */
 export const isHighSpeedSync = (shot: {
   readonly shutterS: number;
   readonly syncShutterS: number;
-}): boolean => shot.shutterS < shot.syncShutterS * (1 - 1e-6);
+}): boolean => shot.shutterS < shot.syncShutterS * FASTER_THAN_SYNC;
+
+/** Below this share of the time it is another shutter, no longer another name: 0.15 stop. [iso516] */
+const FASTER_THAN_SYNC = 2 ** -0.15;
 
 /** Usable flash lost in high-speed sync against the same flash at sync speed: b + log2(t_sync/t) (F8). [practitionerPages] */
 export const hssFlashLossStops = (shot: {

@@ -43,8 +43,7 @@ export const subjectSamples = (scene: SubjectScene): SubjectSamples => {
     const fromFacingDeg = (column + 0.5) * widthDeg;
     const azimuthDeg = scene.facingDeg + fromFacingDeg;
     const edgeDeg = meanAltitude(altitudeOf, azimuthDeg, widthDeg);
-    const meanCosine =
-      (cosDeg(fromFacingDeg) * sinDeg(widthDeg / 2)) / radFromDeg(widthDeg / 2);
+    const meanCosine = (cosDeg(fromFacingDeg) * sinDeg(widthDeg / 2)) / radFromDeg(widthDeg / 2);
     const { nodes, weights } = onSpan(rows, edgeDeg, 90);
     nodes.forEach((altitudeDeg, row) => {
       const solidAngleSr =
@@ -81,4 +80,5 @@ const meanAltitude = (
     ),
   ) / SKYLINE_LOOKS;
 
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+const sum = (values: readonly number[]): number =>
+  values.reduce((total, value) => total + value, 0);

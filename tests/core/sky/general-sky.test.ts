@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { generalSky, generalSkyRelativeLuminance, indicatrixOf } from '../../../src/core/sky/general-sky.ts';
+import {
+  generalSky,
+  generalSkyRelativeLuminance,
+  indicatrixOf,
+} from '../../../src/core/sky/general-sky.ts';
 import { GENERAL_SKIES, type GeneralSkyType } from '../../../src/core/sky/general-sky.data.ts';
 import { atAngle, tabulatedByAngle } from '../../../src/core/sky/tabulated-by-angle.ts';
 import type { SunPosition } from '../../../src/core/sun-moon/sun-position.ts';
@@ -49,12 +53,13 @@ describe('the fifteen standard skies against the zenith, sun 30° up (ISO 15469:
   });
 });
 
+// (0.91 + 10 e^−3γ + 0.45 cos² γ)(1 − e^(−0.32/cos Z)) over the same at the zenith, as in the
+// public lighting program Radiance (skybright.cal).
+const kittler = (gammaDeg: number, zenithAngleDeg: number): number =>
+  (0.91 + 10 * Math.exp(-3 * radFromDeg(gammaDeg)) + 0.45 * cosDeg(gammaDeg) ** 2) *
+  (1 - Math.exp(-0.32 / cosDeg(zenithAngleDeg)));
+
 test('type 12 is the clear sky that Kittler proposed in 1967', () => {
-  // (0.91 + 10 e^−3γ + 0.45 cos² γ)(1 − e^(−0.32/cos Z)) over the same at the zenith, as in the
-  // public lighting program Radiance (skybright.cal).
-  const kittler = (gammaDeg: number, zenithAngleDeg: number): number =>
-    (0.91 + 10 * Math.exp(-3 * radFromDeg(gammaDeg)) + 0.45 * cosDeg(gammaDeg) ** 2) *
-    (1 - Math.exp(-0.32 / cosDeg(zenithAngleDeg)));
   for (const [zenithAngleDeg, fromSunDeg, gammaDeg] of [
     [60, 0, 0],
     [45, 180, 105],
@@ -66,11 +71,12 @@ test('type 12 is the clear sky that Kittler proposed in 1967', () => {
   }
 });
 
+// Moon & Spencer 1942: (1 + 2 sin altitude) / 3. Equal at both ends, 0.0915 apart at Z 79°.
+const moonSpencer = (zenithAngleDeg: number): number => (1 + 2 * cosDeg(zenithAngleDeg)) / 3;
+const type1 = (zenithAngleDeg: number): number =>
+  generalSkyRelativeLuminance(1, sunAt(30), at(zenithAngleDeg, 0));
+
 test('the steep overcast of type 1 is up to a third of a stop under that of Moon and Spencer', () => {
-  // Moon & Spencer 1942: (1 + 2 sin altitude) / 3. Equal at both ends, 0.0915 apart at Z 79°.
-  const moonSpencer = (zenithAngleDeg: number): number => (1 + 2 * cosDeg(zenithAngleDeg)) / 3;
-  const type1 = (zenithAngleDeg: number): number =>
-    generalSkyRelativeLuminance(1, sunAt(30), at(zenithAngleDeg, 0));
   expect(Math.abs(type1(90) - moonSpencer(90))).toBeLessThan(0.002);
   expect(type1(0)).toBeCloseTo(moonSpencer(0), 10);
   const gaps = Array.from({ length: 91 }, (_, z) => moonSpencer(z) - type1(z));
@@ -105,7 +111,8 @@ describe('zenith luminance over diffuse illuminance, per steradian', () => {
       let horizontal = 0;
       for (let altitudeDeg = stepDeg / 2; altitudeDeg < 90; altitudeDeg += stepDeg) {
         for (let azimuthDeg = stepDeg / 2; azimuthDeg < 360; azimuthDeg += stepDeg) {
-          horizontal += sky({ azimuthDeg, altitudeDeg }) * sinDeg(altitudeDeg) * cosDeg(altitudeDeg);
+          horizontal +=
+            sky({ azimuthDeg, altitudeDeg }) * sinDeg(altitudeDeg) * cosDeg(altitudeDeg);
         }
       }
       horizontal *= radFromDeg(stepDeg) ** 2;
@@ -115,7 +122,9 @@ describe('zenith luminance over diffuse illuminance, per steradian', () => {
 });
 
 test('there is no sky below the level', () => {
-  expect(generalSkyRelativeLuminance(12, sunAt(30), { azimuthDeg: 0, altitudeDeg: -0.01 })).toBeNaN();
+  expect(
+    generalSkyRelativeLuminance(12, sunAt(30), { azimuthDeg: 0, altitudeDeg: -0.01 }),
+  ).toBeNaN();
   expect(generalSkyRelativeLuminance(12, sunAt(30), { azimuthDeg: 0, altitudeDeg: NaN })).toBeNaN();
 });
 

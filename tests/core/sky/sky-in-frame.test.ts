@@ -44,7 +44,7 @@ function compareWithPixels(): Errors {
     skyShare: [],
   };
   const random = seededRandom(20270514);
-  for (let look = 0; look < LOOKS; ) {
+  for (let look = 0; look < LOOKS;) {
     const { framing, skyline, patch, sun } = seededScene(random);
     const kind = look % 16;
     const duskSun = { ...sun, trueAltitudeDeg: -4, apparentAltitudeDeg: -4 };
@@ -109,13 +109,14 @@ test('from dark to bright the figures never cross', () => {
   );
 });
 
+const levelSkyShare = (tiltDeg: number): number =>
+  skyInFrame({ sky: () => 1000, framing: { ...LEVEL, tiltDeg }, skyline: [] })?.skyShare ?? NaN;
+
 test('a level camera over a flat horizon sees sky in half the picture, a tilted one by its height', () => {
-  const share = (tiltDeg: number): number =>
-    skyInFrame({ sky: () => 1000, framing: { ...LEVEL, tiltDeg }, skyline: [] })?.skyShare ?? NaN;
   const tolerance = 0.001; // a twentieth of a cell along the whole horizon
-  expect(Math.abs(share(0) - 0.5)).toBeLessThan(tolerance);
+  expect(Math.abs(levelSkyShare(0) - 0.5)).toBeLessThan(tolerance);
   // The horizon lies f · tan(tilt) under the centre: 4.374 mm of 24 at 5°.
-  expect(Math.abs(share(5) - (0.5 + 4.374 / 24))).toBeLessThan(tolerance);
+  expect(Math.abs(levelSkyShare(5) - (0.5 + 4.374 / 24))).toBeLessThan(tolerance);
 });
 
 test('a ground that fills the frame leaves no sky', () => {
@@ -138,14 +139,17 @@ test('what lies below the level is never looked at, and the sky above by at leas
   }
 });
 
+const sunAt = (azimuthDeg: number, altitudeDeg: number) => ({
+  azimuthDeg,
+  trueAltitudeDeg: altitudeDeg,
+  apparentAltitudeDeg: altitudeDeg,
+});
+
 describe('the sun in the frame', () => {
-  const sunAt = (azimuthDeg: number, altitudeDeg: number) => ({
-    azimuthDeg,
-    trueAltitudeDeg: altitudeDeg,
-    apparentAltitudeDeg: altitudeDeg,
-  });
-  const read = (sun: ReturnType<typeof sunAt>, skyline: readonly { azimuthDeg: number; altitudeDeg: number }[] = []) =>
-    skyInFrame({ sky: generalSky(12, sun), framing: LEVEL, skyline, sun });
+  const read = (
+    sun: ReturnType<typeof sunAt>,
+    skyline: readonly { azimuthDeg: number; altitudeDeg: number }[] = [],
+  ) => skyInFrame({ sky: generalSky(12, sun), framing: LEVEL, skyline, sun });
 
   test('50 mm on 36 mm sees 19.8° to each side', () => {
     expect(read(sunAt(90 + 19.7, 0.5))?.sunInFrame).toBe(true);
@@ -168,28 +172,29 @@ describe('the sun in the frame', () => {
   });
 });
 
-describe('the patch', () => {
-  const sky = ({ altitudeDeg }: Direction): number => 1000 + 100 * altitudeDeg;
-  const at = (yFraction: number, xFraction = 0) => ({
-    xFraction,
-    yFraction,
-    widthFraction: 0.1,
-    heightFraction: 0.1,
-  });
+const brighterUp = ({ altitudeDeg }: Direction): number => 1000 + 100 * altitudeDeg;
 
+const patchAt = (yFraction: number, xFraction = 0) => ({
+  xFraction,
+  yFraction,
+  widthFraction: 0.1,
+  heightFraction: 0.1,
+});
+
+describe('the patch', () => {
   test('reads the sky where it lies', () => {
     // 0.3 of 24 mm over the centre with 50 mm: 8.19° up.
-    const read = skyInFrame({ sky, framing: LEVEL, skyline: [], patch: at(0.3) });
+    const read = skyInFrame({ sky: brighterUp, framing: LEVEL, skyline: [], patch: patchAt(0.3) });
     expect(read?.patchEv).toBeCloseTo(Math.log2(1819 / 0.125), 2);
     expect(read?.patchIsFrame).toBe(false);
   });
 
   test.each([
     ['none', null],
-    ['below the horizon', at(-0.3)],
-    ['outside the picture', at(0.3, 0.8)],
+    ['below the horizon', patchAt(-0.3)],
+    ['outside the picture', patchAt(0.3, 0.8)],
   ])('without sky (%s) the whole frame stands in', (_, patch) => {
-    const read = skyInFrame({ sky, framing: LEVEL, skyline: [], patch });
+    const read = skyInFrame({ sky: brighterUp, framing: LEVEL, skyline: [], patch });
     expect(read?.patchEv).toBe(read?.meanEv);
     expect(read?.patchIsFrame).toBe(true);
   });

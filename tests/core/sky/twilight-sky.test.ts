@@ -44,17 +44,23 @@ describe('clear twilight sky by direction, within 1.5 %', () => {
   // 1 % of the script and half a digit of three.
   test.each(TABLE)('sun at $sun°', ({ sun, values, lux }) => {
     const errors = PLACES.map(([altitudeDeg, fromSunDeg], index) => {
-      const luminance = twilightSkyLuminance(sunAt(sun), { azimuthDeg: 300 + fromSunDeg, altitudeDeg });
+      const luminance = twilightSkyLuminance(sunAt(sun), {
+        azimuthDeg: 300 + fromSunDeg,
+        altitudeDeg,
+      });
       return (luminance + nightSkyCdM2(altitudeDeg)) / (values[index] ?? NaN) - 1;
     });
-    console.log(`sun ${sun}°: largest error ${(100 * Math.max(...errors.map(Math.abs))).toFixed(2)} %`);
+    console.log(
+      `sun ${sun}°: largest error ${(100 * Math.max(...errors.map(Math.abs))).toFixed(2)} %`,
+    );
     errors.forEach((error) => expect(Math.abs(error)).toBeLessThan(0.015));
 
     let sum = 0;
     for (let altitudeDeg = 0.5; altitudeDeg < 90; altitudeDeg += 1) {
       for (let azimuthDeg = 0.5; azimuthDeg < 360; azimuthDeg += 1) {
         sum +=
-          (twilightSkyLuminance(sunAt(sun), { azimuthDeg, altitudeDeg }) + nightSkyCdM2(altitudeDeg)) *
+          (twilightSkyLuminance(sunAt(sun), { azimuthDeg, altitudeDeg }) +
+            nightSkyCdM2(altitudeDeg)) *
           sinDeg(altitudeDeg) *
           cosDeg(altitudeDeg);
       }

@@ -37,7 +37,7 @@ test('the same as sorting everything, whatever the spread of values', () => {
       fc.array(fc.tuple(value, weight), { minLength: 2, maxLength: 300 }),
       fc.constantFrom(0.01, 0.05, 0.5, 0.95, 0.99),
       (pairs, share) => {
-        const sorted = [...pairs].sort((one, other) => one[0] - other[0]);
+        const sorted = pairs.toSorted((one, other) => one[0] - other[0]);
         const total = sorted.reduce((sum, pair) => sum + pair[1], 0);
         let before = 0;
         const middles = sorted.map(([of, weightOf]) => {

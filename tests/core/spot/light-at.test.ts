@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { SKY_CONDITIONS } from '../../../src/core/daylight/sky-condition.ts';
-import { ev100FromDomeIlluminance, ev100FromIlluminance } from '../../../src/core/exposure/exposure-value.ts';
+import {
+  ev100FromDomeIlluminance,
+  ev100FromIlluminance,
+} from '../../../src/core/exposure/exposure-value.ts';
 import { conditionSky } from '../../../src/core/sky/condition-sky.ts';
 import { skyInFrame } from '../../../src/core/sky/sky-in-frame.ts';
 import { lightAt } from '../../../src/core/spot/light-at.ts';
@@ -72,7 +75,8 @@ describe('broken cloud is two states', () => {
     const cosine = light.subjectSunOut.beamPlaneLux / clearBeamNormalLux;
     const { azimuthDeg, apparentAltitudeDeg } = light.sun;
     const expected =
-      Math.cos((apparentAltitudeDeg * Math.PI) / 180) * Math.cos(((azimuthDeg - 260) * Math.PI) / 180);
+      Math.cos((apparentAltitudeDeg * Math.PI) / 180) *
+      Math.cos(((azimuthDeg - 260) * Math.PI) / 180);
     expect(cosine).toBeCloseTo(expected, 9);
   });
 
@@ -103,17 +107,21 @@ test('a panel in the sun leaves the light of sky and ground', () => {
   expect(light.ambientOutEv - light.ambientShadedEv).toBeGreaterThan(1);
 });
 
+const lightTowards = (instantMs: number, condition: 'clear' | 'broken-cloud', bearingDeg: number) =>
+  lightAt({ ...SPOT, instantMs, condition, framing: { ...SPOT.framing, bearingDeg } });
+
 test('the spread is wider for a patch of broken cloud, near the sun and around sunset', () => {
-  const at = (instantMs: number, condition: 'clear' | 'broken-cloud', bearingDeg: number) =>
-    lightAt({ ...SPOT, instantMs, condition, framing: { ...SPOT.framing, bearingDeg } });
-  const away = at(AFTERNOON, 'broken-cloud', 30);
+  const away = lightTowards(AFTERNOON, 'broken-cloud', 30);
   expect(away.patchSpreadStops).toBeCloseTo(Math.hypot(1, 1.2), 9);
   expect(away.frameSpreadStops).toBeCloseTo(Math.hypot(1, 0.7), 9);
-  expect(at(AFTERNOON, 'clear', 30).frameSpreadStops).toBeCloseTo(Math.hypot(0.3, 0.3), 9);
+  expect(lightTowards(AFTERNOON, 'clear', 30).frameSpreadStops).toBeCloseTo(
+    Math.hypot(0.3, 0.3),
+    9,
+  );
   const evening = Date.UTC(2027, 5, 12, 19, 45); // sun about 7° up, azimuth 299°, in the frame
-  expect(at(evening, 'clear', 299).frameSpreadStops).toBeCloseTo(Math.hypot(0.5, 0.7), 9);
+  expect(lightTowards(evening, 'clear', 299).frameSpreadStops).toBeCloseTo(Math.hypot(0.5, 0.7), 9);
   const sunset = Date.UTC(2027, 5, 12, 20, 32);
-  expect(at(sunset, 'clear', 30).frameSpreadStops).toBeCloseTo(Math.hypot(0.5, 1), 9);
+  expect(lightTowards(sunset, 'clear', 30).frameSpreadStops).toBeCloseTo(Math.hypot(0.5, 1), 9);
 });
 
 test('a frame full of ground has no sky, but the face still has light', () => {

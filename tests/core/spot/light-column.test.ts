@@ -66,8 +66,9 @@ test('the sun enters the frame in the evening and leaves it', () => {
   expect(new Date(instantMs[last] ?? NaN).getUTCHours()).toBeLessThanOrEqual(20);
 });
 
+const steps = (date: string) => lightColumn({ ...DAY, date, condition: 'clear' }).instantMs.length;
+
 test('a day of 25 hours has six steps more, one of 23 six less', () => {
-  const steps = (date: string) => lightColumn({ ...DAY, date, condition: 'clear' }).instantMs.length;
   expect(steps('2027-10-31')).toBe(150);
   expect(steps('2027-03-28')).toBe(138);
 });
@@ -93,7 +94,9 @@ test('without sky in the frame its figures are missing and the face keeps its ow
     condition: 'clear',
     stepMin: 60,
   });
-  expect([...column.meanEv, ...column.patchEv, ...column.frameSpreadStops].every(Number.isNaN)).toBe(true);
+  expect(
+    [...column.meanEv, ...column.patchEv, ...column.frameSpreadStops].every(Number.isNaN),
+  ).toBe(true);
   expect([...column.ambientHiddenEv].every(Number.isFinite)).toBe(true);
 });
 

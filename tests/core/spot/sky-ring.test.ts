@@ -8,7 +8,10 @@ test('72 sectors; an even sky shades them all alike', () => {
 });
 
 test('the first sector is centred on north, the nineteenth on east', () => {
-  const ring = skyRing({ sky: ({ azimuthDeg }) => (Math.abs(azimuthDeg - 90) < 2.5 ? 800 : 100), skyline: [] });
+  const ring = skyRing({
+    sky: ({ azimuthDeg }) => (Math.abs(azimuthDeg - 90) < 2.5 ? 800 : 100),
+    skyline: [],
+  });
   expect(ring.indexOf(Math.max(...ring))).toBe(18);
   expect(ring[18]).toBeCloseTo(Math.log2(6400), 9);
 });

@@ -1,14 +1,14 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { attemptRecipe } from '../../../src/core/strobe/attempt-recipe.ts';
 import { checkRecipe } from '../../../src/core/strobe/check-recipe.ts';
 import { translateHold } from '../../../src/core/strobe/hold-reference.ts';
 import { judgeRecipe } from '../../../src/core/strobe/judge-recipe.ts';
 import type { RecipeInput } from '../../../src/core/strobe/recipe.ts';
 import { reach } from '../../../src/core/strobe/reach.ts';
 import { runForward } from '../../../src/core/strobe/run-forward.ts';
-import { solveRecipe } from '../../../src/core/strobe/solve-recipe.ts';
 import { largestError } from '../../support/largest-error.ts';
-import { recipeInputs } from '../../support/recipe-arbitrary.ts';
+import { pinnedRecipeInputs, recipeInputs } from '../../support/recipe-arbitrary.ts';
 
 const number = (min: number, max: number): fc.Arbitrary<number> =>
   fc.double({ min, max, noNaN: true });
@@ -28,7 +28,7 @@ describe('what the solver promises the forward path finds', () => {
     let recipes = 0;
     fc.assert(
       fc.property(recipeInputs(anySteps), (input) => {
-        const solved = solveRecipe(input);
+        const solved = attemptRecipe(input);
         if (!solved.ok) return;
         recipes += 1;
         const check = checkRecipe(input, solved.value);
@@ -40,10 +40,74 @@ describe('what the solver promises the forward path finds', () => {
     expect(recipes).toBeGreaterThan(600);
   });
 
+  test('and so does every recipe round pins, which come back as they were pinned', () => {
+    let recipes = 0;
+    let highSpeed = 0;
+    fc.assert(
+      fc.property(pinnedRecipeInputs(), (input) => {
+        const solved = attemptRecipe(input);
+        if (!solved.ok) return;
+        recipes += 1;
+        const recipe = solved.value;
+        if (recipe.highSpeedSync) highSpeed += 1;
+        expect(landingError(checkRecipe(input, recipe).worstStops)).toBeLessThanOrEqual(
+          1 / 6 + 1e-5,
+        );
+        const { pins = {} } = input;
+        if (pins.shutterS !== undefined) expect(recipe.shutterS).toBeCloseTo(pins.shutterS, 12);
+        if (pins.fNumber !== undefined) expect(recipe.fNumber).toBeCloseTo(pins.fNumber, 9);
+        if (pins.iso !== undefined) expect(recipe.iso).toBeCloseTo(pins.iso, 9);
+        if (pins.ndStops !== undefined) expect(recipe.ndStops).toBe(pins.ndStops);
+        recipe.lights.forEach((light, index) => {
+          const pinned = pins.powerStops?.[index] ?? null;
+          if (pinned !== null) expect(light.powerStops).toBe(pinned);
+        });
+      }),
+      { numRuns: 4000 },
+    );
+    expect(recipes).toBeGreaterThan(60);
+    expect(highSpeed).toBeGreaterThan(2);
+  });
+
+  test('nothing is set outside what camera, lens, heads and kit can do', () => {
+    fc.assert(
+      fc.property(recipeInputs(anySteps), (input) => {
+        const solved = attemptRecipe(input);
+        if (!solved.ok) return;
+        const { shutterS, fNumber, iso, ndStops, ndFilters, lights } = solved.value;
+        const { camera, lens } = input;
+        const fastestS =
+          camera.allowHss === true && camera.fastestShutterS !== undefined
+            ? camera.fastestShutterS
+            : camera.syncShutterS;
+        const hair = 1e-9;
+        expect(shutterS).toBeGreaterThanOrEqual(fastestS * (1 - hair));
+        expect(shutterS).toBeLessThanOrEqual(camera.slowestShutterS * (1 + hair));
+        expect(fNumber).toBeGreaterThanOrEqual(lens.minFNumber * (1 - hair));
+        expect(fNumber).toBeLessThanOrEqual(lens.maxFNumber * (1 + hair));
+        expect(iso).toBeGreaterThanOrEqual(camera.baseIso * (1 - hair));
+        expect(iso).toBeLessThanOrEqual(camera.maxIso * (1 + hair));
+        expect(ndFilters.length).toBeLessThanOrEqual(2);
+        const stacked = ndFilters.reduce((sum, filter) => sum + (input.ndStops[filter] ?? 0), 0);
+        expect(ndStops).toBeCloseTo(stacked, 9);
+        lights.forEach(({ powerStops }, index) => {
+          const { minPowerStops = 0, stepStops = 1 } = input.lights[index] ?? {};
+          expect(powerStops).toBeLessThanOrEqual(0);
+          expect(powerStops).toBeGreaterThanOrEqual(minPowerStops);
+          const clicks = powerStops / stepStops;
+          expect(powerStops === minPowerStops || Math.abs(clicks - Math.round(clicks)) < 1e-4).toBe(
+            true,
+          );
+        });
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
   test('every figure a recipe states is the one the forward path computes', () => {
     fc.assert(
       fc.property(recipeInputs(), (input) => {
-        const solved = solveRecipe(input);
+        const solved = attemptRecipe(input);
         if (!solved.ok) return;
         const recipe = solved.value;
         const landing = runForward(input, recipe);
@@ -58,7 +122,7 @@ describe('what the solver promises the forward path finds', () => {
           if (light.role === 'fill') same(recipe.fillStops ?? 0, found?.faceStops ?? Number.NaN);
         });
         // A meter at the key's face, N² = (H + E t) S/C, knows of no lens filter.
-        const keyLevel = recipe.keyStops + recipe.ndStops;
+        const keyLevel = recipe.keyStops + recipe.ndStops + (input.otherFilterStops ?? 0);
         same(2 * Math.log2(recipe.meterFNumber / recipe.fNumber), keyLevel);
       }),
       { numRuns: 500 },
@@ -69,7 +133,7 @@ describe('what the solver promises the forward path finds', () => {
     let moved = 0;
     fc.assert(
       fc.property(recipeInputs(fc.constant(0.1)), fc.nat(2), (input, which) => {
-        const solved = solveRecipe(input);
+        const solved = attemptRecipe(input);
         if (!solved.ok) return;
         const recipe = solved.value;
         const wrong = [
@@ -128,7 +192,7 @@ describe('laws of the recipe', () => {
           { iso: 100, ndStops: 3 },
           { iso: 200, ndStops: 5 },
         ]) {
-          const solved = solveRecipe({ ...input, pins: { ...pins, shutterS: 1 / 256 } });
+          const solved = attemptRecipe({ ...input, pins: { ...pins, shutterS: 1 / 256 } });
           if (!solved.ok) continue;
           compared += 1;
           powers.add(solved.value.lights[0]?.powerStops ?? Number.NaN);
@@ -235,7 +299,7 @@ describe('laws of the recipe', () => {
     fc.assert(
       fc.property(recipeInputs(), (input) => {
         const judged = judgeRecipe(input);
-        const solved = solveRecipe(input);
+        const solved = attemptRecipe(input);
         if (judged.verdict === 'works') works += 1;
         if (solved.ok) expect(judged.verdict).toBe('works');
         else if (judged.verdict === 'works') {

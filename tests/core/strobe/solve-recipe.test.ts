@@ -194,6 +194,36 @@ describe('ratios', () => {
     expect(judgeRecipe(weakFill).limitingRole).toBe('fill');
   });
 
+  test('ambient above the fill’s ratio adds to a weak key, the fill gives nothing', () => {
+    // GN 4 at 2 m, 1/250: 1000; ambient EV 10: 1024; fill 2 stops under would need EV 8 or more of
+    // its own only from 4096 on: the key ends at 2024 = 2^10.98, hold 2.
+    const judged = judgeRecipe({
+      ...plainSetup,
+      ambientOnSubjectEv: 10,
+      lights: [
+        { ...plainLight, guideNumberM: 4 },
+        { ...plainLight, role: 'fill', stops: -2, guideNumberM: 60 },
+      ],
+    });
+    expect(judged.reachEv).toBeCloseTo(Math.log2(2024) - 2, 9);
+  });
+
+  test('the meter’s share of flash: ambient f/11 and flash f/8 is 33 % (a meter’s percent flash)', () => {
+    // Key on mid-grey with ambient log2(3/2) under it: two thirds ambient, one third flash.
+    const recipe = recipeFor({
+      ...plainSetup,
+      ambientOnSubjectEv: 14 + Math.log2(2 / 3),
+      unlitUnderStops: 0,
+      lights: [{ ...plainLight, minPowerStops: -10 }],
+    });
+    // The published pair is nominal; dials in thirds and heads in tenths leave a few per cent.
+    expect(Math.abs(recipe.flashShare - 1 / 3)).toBeLessThan(0.08);
+    expect(recipe.flashShare).toBeCloseTo(
+      (recipe.lights[0]?.flashMeterFNumber ?? 0) ** 2 / recipe.meterFNumber ** 2,
+      9,
+    );
+  });
+
   test('two rims stand alone, two keys add', () => {
     const rim = { ...plainLight, role: 'rim', guideNumberM: 40 } as const;
     const key = { ...plainLight, guideNumberM: 200 };

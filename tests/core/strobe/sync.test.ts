@@ -44,6 +44,14 @@ describe('high-speed sync against published figures', () => {
     expect(hssError(Math.log2(divided * 250) - 2)).toBeLessThan(1e-9);
   });
 
+  test('1/512 is the exact value of a stated 1/500, 1/320 is not one of 1/250', () => {
+    const entry = { hssLossStops: 2 };
+    const exact = { ...entry, shutterS: 1 / 512, syncShutterS: 1 / 500 };
+    const faster = { ...entry, shutterS: 1 / 320, syncShutterS: 1 / 250 };
+    expect(hssFlashLossStops(exact)).toBe(0);
+    expect(hssFlashLossStops(faster)).toBeGreaterThan(2);
+  });
+
   test('at sync and slower nothing is lost', () => {
     const shot = { shutterS: 1 / 250, syncShutterS: 1 / 250, hssLossStops: 2 };
     expect(hssFlashLossStops(shot)).toBe(0);

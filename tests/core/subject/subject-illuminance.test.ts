@@ -64,7 +64,8 @@ describe('the beam of the sun', () => {
     const skyline = [{ azimuthDeg: 0, altitudeDeg: 10 }];
     const shares = [9.7, 10, 10.3].map(
       (altitudeDeg) =>
-        subjectIlluminance({ ...beam, skyline, sun: sunAt(90, altitudeDeg), facingDeg: 90 }).discShare,
+        subjectIlluminance({ ...beam, skyline, sun: sunAt(90, altitudeDeg), facingDeg: 90 })
+          .discShare,
     );
     expect(shares[0]).toBe(0);
     expect(shares[1]).toBeCloseTo(0.5, 9);
@@ -142,22 +143,23 @@ test('the same as a plain sum over half-degree patches of the sky, within 0.02 s
   expect(worst).toBeLessThan(0.02);
 });
 
+const lit = (condition: SkyCondition, fromSunDeg: number, shaded: 'in the open' | 'shaded') => {
+  const sun = sunAt(180, 45);
+  const input = { sun, condition, dayOfYear: 93, elevationM: 0 };
+  return subjectIlluminance({
+    sun,
+    beamNormalLux: shaded === 'shaded' ? 0 : daylightAt(input).beamNormalLux,
+    sky: conditionSky(input),
+    skyline: [],
+    groundReflectance: 0.2,
+    facingDeg: 180 + fromSunDeg,
+  });
+};
+
 describe('sun at 45°, reflectance 0.2: within 0.6 stop of the published exposure guide', () => {
   // ANSI PH2.7-1986, Photographic Exposure Guide; the backlit face from a photographer's published
   // settings for a strongly backlit couple, 1/250 f/4 ISO 100 ("Photo session in bright sunlight").
   const toleranceStops = 0.6;
-  const lit = (condition: SkyCondition, fromSunDeg: number, shaded: 'in the open' | 'shaded') => {
-    const sun = sunAt(180, 45);
-    const input = { sun, condition, dayOfYear: 93, elevationM: 0 };
-    return subjectIlluminance({
-      sun,
-      beamNormalLux: shaded === 'shaded' ? 0 : daylightAt(input).beamNormalLux,
-      sky: conditionSky(input),
-      skyline: [],
-      groundReflectance: 0.2,
-      facingDeg: 180 + fromSunDeg,
-    });
-  };
   test.each([
     ['front-lit', 'clear', 0, 'in the open', 15],
     ['open shade, turned to the side', 'clear', 90, 'shaded', 12],
@@ -173,22 +175,23 @@ describe('sun at 45°, reflectance 0.2: within 0.6 stop of the published exposur
   });
 });
 
+const sideLitAfter = (turn: number) => {
+  const sun = sunAt((100 + turn) % 360, 25);
+  return subjectIlluminance({
+    sun,
+    beamNormalLux: 50_000,
+    sky: generalSky(12, sun),
+    skyline: [],
+    groundReflectance: 0.3,
+    facingDeg: 40 + turn,
+  });
+};
+
 test('turning the whole scene round the compass changes nothing', () => {
   fc.assert(
     fc.property(fc.double({ min: 0, max: 360, noNaN: true }), (turnDeg) => {
-      const light = (turn: number) => {
-        const sun = sunAt((100 + turn) % 360, 25);
-        return subjectIlluminance({
-          sun,
-          beamNormalLux: 50_000,
-          sky: generalSky(12, sun),
-          skyline: [],
-          groundReflectance: 0.3,
-          facingDeg: 40 + turn,
-        });
-      };
-      expect(light(turnDeg).planeLux / light(0).planeLux).toBeCloseTo(1, 6);
-      expect(light(turnDeg).domeLux / light(0).domeLux).toBeCloseTo(1, 6);
+      expect(sideLitAfter(turnDeg).planeLux / sideLitAfter(0).planeLux).toBeCloseTo(1, 6);
+      expect(sideLitAfter(turnDeg).domeLux / sideLitAfter(0).domeLux).toBeCloseTo(1, 6);
     }),
     { numRuns: 20 },
   );

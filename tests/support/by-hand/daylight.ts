@@ -21,15 +21,17 @@ export type HandCondition = 'clear' | 'broken-cloud';
  * Explanatory Supplement to the Astronomical Almanac (1992), p. 490-493: log10 lux, cubic in the
  * sun's true altitude over 90.
  */
-const CUBICS: readonly (readonly [from: number, ...l: readonly [number, number, number, number]])[] =
-  [
-    [20, 3.74, 3.97, -4.07, 1.47],
-    [5, 3.05, 13.28, -45.98, 64.33],
-    [-0.8, 2.88, 22.26, -207.64, 1034.3],
-    [-5, 2.88, 21.81, -258.11, -858.36],
-    [-12, 2.7, 12.17, -431.69, -1899.83],
-    [-18, 13.84, 262.72, 1447.42, 2797.93],
-  ];
+const CUBICS: readonly (readonly [
+  from: number,
+  ...l: readonly [number, number, number, number],
+])[] = [
+  [20, 3.74, 3.97, -4.07, 1.47],
+  [5, 3.05, 13.28, -45.98, 64.33],
+  [-0.8, 2.88, 22.26, -207.64, 1034.3],
+  [-5, 2.88, 21.81, -258.11, -858.36],
+  [-12, 2.7, 12.17, -431.69, -1899.83],
+  [-18, 13.84, 262.72, 1447.42, 2797.93],
+];
 
 export function clearGlobal(trueAltitude: number): number {
   const held = Math.max(trueAltitude, -18);
@@ -49,12 +51,9 @@ const dayFactor = (dayOfYear: number): number =>
 export const airMass = (altitude: number): number =>
   1 / (sin(altitude) + 0.50572 * (altitude + 6.07995) ** -1.6364);
 
-/** Pressure over that at sea level, the standard atmosphere's. */
-const pressureRatio = (heightM: number): number => {
-  const hectopascal = (metres: number): number =>
-    ((44331.514 - metres) / 11880.516) ** (1 / 0.1902632);
-  return hectopascal(heightM) / 1013.25;
-};
+/** Pressure of the standard atmosphere at a height, hPa, over that at sea level. */
+const pressureRatio = (heightM: number): number =>
+  ((44331.514 - heightM) / 11880.516) ** (1 / 0.1902632) / 1013.25;
 
 /** Clear sky of Ineichen & Perez, Solar Energy 73 (2002) 151, Linke turbidity 3; W/m². */
 export function clearSkyWatts(
@@ -68,8 +67,7 @@ export function clearSkyWatts(
   const fh2 = Math.exp(-heightM / 1250);
   const cg1 = 5.09e-5 * heightM + 0.868;
   const cg2 = 3.92e-5 * heightM + 0.0387;
-  const ghi =
-    cg1 * outside * sin(altitude) * Math.exp(-cg2 * mass * (fh1 + fh2 * (turbidity - 1)));
+  const ghi = cg1 * outside * sin(altitude) * Math.exp(-cg2 * mass * (fh1 + fh2 * (turbidity - 1)));
   const dni = Math.min(
     outside * (0.664 + 0.163 / fh1) * Math.exp(-0.09 * mass * (turbidity - 1)),
     (ghi * (1 - (0.1 - 0.2 * Math.exp(-turbidity)) / (0.1 + 0.882 / fh1))) / sin(altitude),

@@ -9,11 +9,14 @@ export type Figure = {
   readonly unit: '°' | 'lx' | 'cd/m²' | 'EV' | 'stops' | 'share' | 'yes or no';
 };
 
-/** Three directions 10° above the horizon at which the sky is looked at, by azimuth from the sun. */
-export const SKY_DIRECTIONS = { toward: 0, across: 90, away: 180 } as const;
+/** Where the sky is looked at 10° above the horizon: toward the sun, across, away from it. */
+export const SKY_DIRECTIONS = ['toward', 'across', 'away'] as const;
 
-export const skyDirection = (sunAzimuth: number, which: keyof typeof SKY_DIRECTIONS): Toward => ({
-  azimuth: sunAzimuth + SKY_DIRECTIONS[which],
+export const skyDirection = (
+  sunAzimuth: number,
+  which: (typeof SKY_DIRECTIONS)[number],
+): Toward => ({
+  azimuth: sunAzimuth + 90 * SKY_DIRECTIONS.indexOf(which),
   altitude: 10,
 });
 
@@ -69,6 +72,7 @@ export function figuresThere(minute: MinuteThere): Readonly<Record<string, Figur
     patchEv: ev(minute.asked.reference, FRAME_STOPS),
     skyShare: { value: frame.skyShare, tolerance: 0.002, unit: 'share' },
     sunInFrame: { value: frame.sunInFrame ? 1 : 0, tolerance: 0, unit: 'yes or no' },
+    discShare: { value: minute.discShare, tolerance: SUN_DEG / 0.54, unit: 'share' },
     plane: lux(subject.plane),
     dome: lux(subject.dome),
     ground: lux(subject.ground),
@@ -97,7 +101,7 @@ export function figuresThere(minute: MinuteThere): Readonly<Record<string, Figur
 
 const skyFigures = ({ sun, sky }: MinuteThere): Record<string, Figure> =>
   Object.fromEntries(
-    (['toward', 'across', 'away'] as const).map((which) => {
+    SKY_DIRECTIONS.map((which) => {
       const value = sky(skyDirection(sun.azimuth, which));
       return [`sky-${which}`, { value, tolerance: LIGHT_SHARE * value, unit: 'cd/m²' as const }];
     }),

@@ -56,7 +56,10 @@ function alongCamera(
 }
 
 /** The direction that a point of the picture shows. */
-export function towardOf({ bearing, tilt, focal, width, height }: CameraThere, at: PointThere): Toward {
+export function towardOf(
+  { bearing, tilt, focal, width, height }: CameraThere,
+  at: PointThere,
+): Toward {
   const across = at.right * width;
   const over = at.up * height;
   const level = focal * cos(tilt) - over * sin(tilt);
@@ -114,7 +117,11 @@ const mean = (values: Float64Array | readonly number[]): number => {
 };
 
 /** A quarter of the width from the head on the side away from the sun, raised until half is sky. */
-function defaultPatch(pixels: Float64Array, head: PointThere, sunIsLeft: boolean): PointThere | null {
+function defaultPatch(
+  pixels: Float64Array,
+  head: PointThere,
+  sunIsLeft: boolean,
+): PointThere | null {
   const right = head.right + (sunIsLeft ? 0.25 : -0.25);
   for (let steps = 0; head.up + steps * PATCH_STEP <= 0.5 - PATCH / 2; steps += 1) {
     const centre = { right, up: head.up + steps * PATCH_STEP };

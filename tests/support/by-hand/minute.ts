@@ -5,7 +5,7 @@ import { angleToSun, frameThere, headThere, type CameraThere, type FrameThere } 
 import { guideNumberOfReading, type AskedThere, type LightThere } from './recipe.ts';
 import { skyThere, type SkyThere } from './sky.ts';
 import { skylineThere } from './skyline.ts';
-import { evOfDome, evOfPlane, subjectThere, type SubjectThere } from './subject.ts';
+import { discShare, evOfDome, evOfPlane, subjectThere, type SubjectThere } from './subject.ts';
 import { spreadsThere } from './spread.ts';
 import { sunThere, type SunThere } from './sun.ts';
 
@@ -20,6 +20,8 @@ export type MinuteThere = {
   /** Clouds before the sun, where clouds come and go; else with whatever beam there is. */
   readonly subject: SubjectThere;
   readonly subjectSunOut: SubjectThere;
+  /** Share of the sun's disc above the skyline. */
+  readonly discShare: number;
   readonly ambient: number;
   readonly ambientOut: number;
   readonly incident: number;
@@ -28,10 +30,16 @@ export type MinuteThere = {
     readonly frame: number;
     readonly incident: number;
     readonly cameraEv: number;
+    /** How far the unlit face may lie below the key at least. */
+    readonly unlitUnder: number;
   };
   readonly asked: AskedThere;
   /** Metres and seconds of the setup's heads, by place of the light. */
-  readonly heads: readonly { readonly recycle: number; readonly pops: number; readonly step: number }[];
+  readonly heads: readonly {
+    readonly recycle: number;
+    readonly pops: number;
+    readonly step: number;
+  }[];
 };
 
 /** The documents are the question; every figure of the answer is worked out here. */
@@ -95,6 +103,7 @@ export function minuteThere({ shoot, kit, setupId, condition, instantMs }: Quest
     }),
     subject,
     subjectSunOut,
+    discShare: discShare(skyline, apparent),
     ambient,
     ambientOut: evOfPlane(subjectSunOut.plane),
     incident,
@@ -103,6 +112,7 @@ export function minuteThere({ shoot, kit, setupId, condition, instantMs }: Quest
       frame: cameraEv - frame.mean,
       incident: cameraEv - incident,
       cameraEv,
+      unlitUnder: setup.unlitUnderStops,
     },
     asked: {
       lights: lightsOf(setup, kit),
@@ -124,16 +134,21 @@ const dayOfYear = (date: string): number =>
 const inOrderOf = (setup: Setup): readonly Light[] =>
   Object.values(setup.lights).toSorted((one, other) => (one.order < other.order ? -1 : 1));
 
-/** Only what the demo's lights are made of: bare modifiers, one head each, no gels. */
+/** Only what the demo's lights are made of: round modifiers, one head each, no grids, no gels. */
 function lightsOf(setup: Setup, kit: Kit): readonly LightThere[] {
   return inOrderOf(setup).map((light) => {
     const head = found(kit.heads[light.headId], 'head');
     const modifier = found(kit.modifiers[light.modifierId], 'modifier');
     const role = light.role === 'background' ? undefined : light.role;
-    if (light.diffuser || light.baffle || light.grid || light.gelId !== null || !modifier.round)
-      throw new Error('the hand computation takes bare round modifiers only');
-    const radius = modifier.widthM / 2;
     const reading = head.readings[light.modifierId];
+    const parts =
+      (light.diffuser ? found(modifier.diffuserStops ?? undefined, 'diffuser') : 0) +
+      (light.baffle ? found(modifier.baffleStops ?? undefined, 'baffle') : 0);
+    if (light.grid || light.gelId !== null || light.headCount !== 1 || !modifier.round)
+      throw new Error('the hand computation takes one head with a round modifier, no grid, no gel');
+    if (reading !== undefined && parts > 0)
+      throw new Error('the hand computation takes readings of the modifier as it stands only');
+    const radius = modifier.widthM / 2;
     return {
       role: found(role, 'role that is covered'),
       stops: light.stops,
@@ -141,7 +156,7 @@ function lightsOf(setup: Setup, kit: Kit): readonly LightThere[] {
         reading === undefined
           ? found(head.guideNumberM ?? undefined, 'guide number')
           : guideNumberOfReading(reading.fNumber, reading.distanceM, radius),
-      lossStops: reading === undefined ? modifier.lossStops : 0,
+      lossStops: reading === undefined ? modifier.lossStops + parts : 0,
       distance: light.distanceM,
       radius,
     };

@@ -46,10 +46,8 @@ export type AskedThere = {
 };
 
 /** What lights this side besides itself: the fill, on the axis, lights the key's face too. */
-const besides = (
-  role: LightThere['role'],
-  lights: readonly LightThere[],
-): readonly LightThere[] => (role === 'key' ? lights.filter((one) => one.role === 'fill') : []);
+const besides = (role: LightThere['role'], lights: readonly LightThere[]): readonly LightThere[] =>
+  role === 'key' ? lights.filter((one) => one.role === 'fill') : [];
 
 /** Ambient in f-number squared per second at ISO 100; it does not count on the rim. */
 const ambientRate = (role: LightThere['role'], ambient: number): number =>

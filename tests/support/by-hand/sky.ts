@@ -43,7 +43,8 @@ export function twilightShape(sun: Toward, trueAltitude: number, toward: Toward)
   const passed = 10 ** (-0.4 * EXTINCTION * sunMass);
   const scattered =
     6.2e7 / fromSun ** 2 + 10 ** (6.15 - fromSun / 40) + 10 ** 5.36 * (1.06 + cos(fromSun) ** 2);
-  const day = 10 ** (-0.4 * (SUN_OVER_ZERO + 43.27)) * (scattered * passed + 440_000 * (1 - passed));
+  const day =
+    10 ** (-0.4 * (SUN_OVER_ZERO + 43.27)) * (scattered * passed + 440_000 * (1 - passed));
   return gathered * Math.min(twilight, day);
 }
 

@@ -2,8 +2,9 @@ import type { HandCondition } from './daylight.ts';
 import type { SunThere } from './sun.ts';
 
 /** Scatter over the directions of a sky, stops: of the whole frame, of one patch. Common practice. */
-const DIRECTION: Readonly<Record<HandCondition, { readonly frame: number; readonly patch: number }>> =
-  { clear: { frame: 0.3, patch: 0.3 }, 'broken-cloud': { frame: 0.7, patch: 1.2 } };
+const DIRECTION: Readonly<
+  Record<HandCondition, { readonly frame: number; readonly patch: number }>
+> = { clear: { frame: 0.3, patch: 0.3 }, 'broken-cloud': { frame: 0.7, patch: 1.2 } };
 
 /** ± stops of the sky in the frame: level and direction as squares, the direction's at least 0.7 near the sun, 1 when it is low. */
 export function spreadsThere(

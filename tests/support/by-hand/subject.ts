@@ -52,9 +52,7 @@ export function subjectThere(
       }
     }
   }
-  const above = sun.altitude - Math.max(0, skyline(sun.azimuth));
-  const disc = Math.min(1, Math.max(0, (above + HALF_DISC) / (2 * HALF_DISC)));
-  const beam = beamNormalLux * disc;
+  const beam = beamNormalLux * discShare(skyline, sun);
   const gammaSun = cosBetween(axis, sun);
   const ground = fromSky.ground + beam * Math.max(0, sin(sun.altitude));
   const reflected = (reflectance * ground) / Math.PI;
@@ -63,4 +61,10 @@ export function subjectThere(
     dome: (beam * (1 + gammaSun)) / 2 + fromSky.dome + reflected * notSky.dome,
     ground,
   };
+}
+
+/** Share of the sun's disc above the skyline, linear over its width. */
+export function discShare(skyline: (azimuth: number) => number, sun: Toward): number {
+  const above = sun.altitude - Math.max(0, skyline(sun.azimuth));
+  return Math.min(1, Math.max(0, (above + HALF_DISC) / (2 * HALF_DISC)));
 }

@@ -10,9 +10,9 @@ type CursorLineProps = {
   readonly chosenMs: number;
 };
 
-/** A share of the height of an element as tall as the plots. */
+/** A share of the plots' height, as a share of the nearest container that is as tall. */
 export const downBy = (minuteMs: number, frame: PlotFrame): string =>
-  `translateY(${(100 * shareOf(minuteMs, frame)).toFixed(3)}%)`;
+  `translateY(${(100 * shareOf(minuteMs, frame)).toFixed(3)}cqh)`;
 
 /** The line across all columns, moved by its transform alone; a dotted one stays at the chosen minute. */
 export function CursorLine({ cursor, frame, chosenMs }: CursorLineProps): ReactNode {

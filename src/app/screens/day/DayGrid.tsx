@@ -3,10 +3,14 @@ import { useRef, type CSSProperties, type PointerEvent, type ReactNode } from 'r
 import { minuteAtShare } from '../../charts/strip-time.ts';
 import { look } from '../../state/view.ts';
 import { CursorLine } from './CursorLine.tsx';
+import { BLOCK_KEYS_ID } from './SetupBlock.tsx';
 import { Gutter } from './Gutter.tsx';
 import type { DayCursor } from './day-cursor.ts';
 import { useFrameThrottle } from './frame-throttle.ts';
 import type { Day } from './use-day.ts';
+
+/** How far a finger may slip in a tap. */
+const TAP_PX = 10;
 
 type DayGridProps = {
   readonly day: Day;
@@ -26,6 +30,7 @@ export function DayGrid(props: DayGridProps): ReactNode {
   const { frame, chosenMs } = day;
   const plots = useRef<HTMLDivElement>(null);
   const dragging = useRef(false);
+  const tapFrom = useRef<number | null>(null);
   const passing = useFrameThrottle((pass: () => void) => pass());
 
   /** The minute beside the pointer; null above and below the plots, except in a drag. */
@@ -42,8 +47,6 @@ export function DayGrid(props: DayGridProps): ReactNode {
     cursor.rest(minuteMs);
     look({ minuteMs });
   };
-  const isOnControl = ({ target }: { readonly target: EventTarget }): boolean =>
-    target instanceof Element && target.closest('button, a, [data-block]') !== null;
   const selectUnder = ({ target }: { readonly target: EventTarget }): void => {
     const under = target instanceof Element ? target.closest<HTMLElement>('[data-column]') : null;
     const spotId = under?.dataset['column'];
@@ -53,8 +56,11 @@ export function DayGrid(props: DayGridProps): ReactNode {
   const onPointerDown = (event: PointerEvent<HTMLDivElement>): void => {
     const onGutter = event.target instanceof Element && event.target.closest('.gutter-time') !== null;
     if (event.button !== 0 || isOnControl(event)) return;
-    if (event.pointerType !== 'mouse' && !onGutter) return;
     if (minuteAt(event.clientY) === null) return;
+    if (event.pointerType !== 'mouse' && !onGutter) {
+      tapFrom.current = event.clientY;
+      return;
+    }
     event.preventDefault();
     selectUnder(event);
     dragging.current = true;
@@ -67,7 +73,10 @@ export function DayGrid(props: DayGridProps): ReactNode {
     passing.put(() => cursor.pass(minuteAt(clientY) ?? cursor.state().minuteMs));
   };
   const onPointerUp = (event: PointerEvent): void => {
-    if (!dragging.current) return;
+    const tapped = tapFrom.current !== null && Math.abs(event.clientY - tapFrom.current) < TAP_PX;
+    tapFrom.current = null;
+    if (tapped) selectUnder(event);
+    if (!dragging.current && !tapped) return;
     choose(event.clientY);
     dragging.current = false;
   };
@@ -77,26 +86,27 @@ export function DayGrid(props: DayGridProps): ReactNode {
     cursor.rest(chosenMs);
   };
 
+  const columns: CSSProperties & { readonly '--columns': number } = { '--columns': columnCount };
   return (
     <div
       className={`day-grid ${kind}`}
+      role="group"
+      aria-label="The day, spot by spot"
       data-day-grid
       onPointerDown={onPointerDown}
       onPointerMove={onPointerMove}
       onPointerUp={onPointerUp}
       onPointerCancel={() => {
         dragging.current = false;
+        tapFrom.current = null;
         goBack();
       }}
       onPointerLeave={goBack}
-      onClick={(event) => {
-        const touched = (event.nativeEvent as globalThis.PointerEvent).pointerType !== 'mouse';
-        if (!touched || isOnControl(event) || minuteAt(event.clientY) === null) return;
-        selectUnder(event);
-        choose(event.clientY);
-      }}
     >
-      <div className="day-columns" style={{ '--columns': columnCount } as CSSProperties}>
+      <p id={BLOCK_KEYS_ID} hidden>
+        Arrows move a setup by 5 minutes, with Shift by 1; with Alt they stretch it; Enter opens it in Setup.
+      </p>
+      <div className="day-columns" style={columns}>
         <Gutter day={day} cursor={cursor} />
         {children}
         <div className="cursor-layer" ref={plots}>
@@ -106,3 +116,6 @@ export function DayGrid(props: DayGridProps): ReactNode {
     </div>
   );
 }
+
+const isOnControl = ({ target }: { readonly target: EventTarget }): boolean =>
+  target instanceof Element && target.closest('button, a, [data-block]') !== null;

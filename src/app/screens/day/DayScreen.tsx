@@ -5,6 +5,7 @@ import { PlotPatterns } from '../../charts/PlotPatterns.tsx';
 import { look } from '../../state/view.ts';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { DayBar } from './DayBar.tsx';
+import { DayLegend } from './DayLegend.tsx';
 import { DayGrid } from './DayGrid.tsx';
 import { MinutePanel } from './MinutePanel.tsx';
 import { SkyColumns } from './SkyColumns.tsx';
@@ -21,7 +22,7 @@ const NIGHT_EV = -6;
 export function DayScreen(): ReactNode {
   const [night, setNight] = useState(false);
   const [underAllSkies, setUnderAllSkies] = useState(false);
-  const day = useDay({ fromEv: night ? NIGHT_EV : LOWEST_EV, underAllSkies });
+  const day = useDay({ fromEv: night ? NIGHT_EV : LOWEST_EV, withNight: night, underAllSkies });
   if (day === null)
     return (
       <p className="waiting" data-first-figures="drawn">
@@ -63,6 +64,7 @@ function DayOfSpots({ day, night, underAllSkies, onNight, onUnderAllSkies }: Day
         onNight={onNight}
         onUnderAllSkies={onUnderAllSkies}
       />
+      <DayLegend day={day} underAllSkies={underAllSkies} />
       {narrow ? (
         <SelectField
           label="Spot"

@@ -46,9 +46,12 @@ export function Gutter({ day, cursor }: { readonly day: Day; readonly cursor: Da
           ))}
         </svg>
         <ol aria-label={`The sun at ${spot.name}`}>
-          {marks.map(({ ms, text, shownShare }) => (
+          {marks.map(({ ms, text, short, shownShare }) => (
             <li key={ms} className="sun-mark" style={{ top: percent(shownShare) }}>
-              {text}
+              <span className="long">{text}</span>
+              <span className="short" aria-hidden="true">
+                {short}
+              </span>
             </li>
           ))}
         </ol>

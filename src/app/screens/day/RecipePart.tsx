@@ -28,12 +28,12 @@ export function RecipePart({ setupId, setup, view, inPassing }: RecipePartProps)
       <p className="quiet">{holdText(setup.holdStops, setup.holdUnder)}</p>
       {view === null ? (
         <p className="verdict" data-figure="day-in-hand">
-          {inPassing}
+          {capital(inPassing)}
         </p>
       ) : view.ok && view.value.answer.ok ? (
         <Settings view={view.value} working={view.value.answer.value} />
       ) : (
-        <p className="verdict broken" data-figure="day-in-hand">
+        <p className="verdict" data-figure="day-in-hand">
           {capital(view.ok ? (view.value.answer.ok ? '' : problemText(view.value.answer.problem)) : gapText(view.problem))}
         </p>
       )}

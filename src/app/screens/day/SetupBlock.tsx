@@ -3,7 +3,7 @@ import { memo, useMemo, type CSSProperties, type KeyboardEvent, type ReactNode }
 
 import { editSetup } from '../../../core/plan/edits.ts';
 import type { SetupColumn } from '../../../core/plan/setup-column.ts';
-import type { Setup } from '../../../core/plan/shoot.ts';
+import type { Setup, Shoot } from '../../../core/plan/shoot.ts';
 import { dayBoundsMs } from '../../../core/units/civil-time.ts';
 import type { PlotFrame } from '../../charts/plot-frame.ts';
 import { verdictSpans } from '../../charts/verdict-spans.ts';
@@ -31,6 +31,9 @@ type SetupBlockProps = {
   readonly shown: boolean;
   readonly column: SetupColumn | null;
 };
+
+/** Of the sentence that says which keys move a block. */
+export const BLOCK_KEYS_ID = 'block-keys';
 
 /** A setup on its column: moved, stretched, chosen and opened; solved anew wherever it goes. */
 export const SetupBlock = memo(function SetupBlock(props: SetupBlockProps): ReactNode {
@@ -60,12 +63,11 @@ export const SetupBlock = memo(function SetupBlock(props: SetupBlockProps): Reac
     onDone: write,
   });
   const block = draft ?? written ?? saved;
-  const question = JSON.stringify([setup, shoot.spots[setup.spotId], shoot.condition, shoot.date]);
-  const state = useMemo(
-    () => blockState(shoot, kit, setupId, block.startMs),
-    // A shoot read anew is another object; only what this setup is asked from counts.
-    [question, kit, setupId, block.startMs],
-  );
+  const question = onlySetup(shoot, setupId);
+  const state = useMemo(() => {
+    const alone: Shoot = JSON.parse(question);
+    return blockState(alone, kit, setupId, block.startMs);
+  }, [question, kit, setupId, block.startMs]);
   const spans = useMemo(
     () =>
       column === null
@@ -100,11 +102,11 @@ export const SetupBlock = memo(function SetupBlock(props: SetupBlockProps): Reac
   };
 
   const total = frame.endMs - frame.startMs;
-  const place = {
+  const place: CSSProperties & { readonly '--lane': number } = {
     top: `${(100 * (block.startMs - frame.startMs)) / total}%`,
     height: `${(100 * (blockEndMs(block) - block.startMs)) / total}%`,
     '--lane': lane,
-  } as CSSProperties;
+  };
   return (
     <div
       className="block"
@@ -116,22 +118,33 @@ export const SetupBlock = memo(function SetupBlock(props: SetupBlockProps): Reac
       data-moving={draft !== null || undefined}
       aria-pressed={shown}
       aria-label={[setup.name, time, state.recipe, state.verdict, part].filter(Boolean).join(', ')}
-      aria-description="Arrows move it by 5 minutes, with Shift by 1; with Alt they stretch it; Enter opens it in Setup"
+      aria-describedby={BLOCK_KEYS_ID}
       onKeyDown={onKeyDown}
       onKeyUp={(event) => event.key.startsWith('Arrow') && settle()}
       onBlur={settle}
       {...handlers}
     >
-      <div className="block-text">
-        <b>{setup.name}</b>
-        {draft === null ? null : <span className="block-time">{time}</span>}
-        <span>
-          {state.recipe === '' ? null : `${state.recipe} · `}
+      <div className="block-card">
+        <div className="block-text">
+          <b>{draft === null ? setup.name : time}</b>
           <strong data-figure={`block-${setupId}`}>{state.verdict}</strong>
-          {part === '' ? null : ` · ${part}`}
-        </span>
+          {state.recipe === '' && part === '' ? null : (
+            <span>{[state.recipe, part].filter(Boolean).join(' · ')}</span>
+          )}
+        </div>
+        <i data-block-edge />
       </div>
-      <i data-block-edge />
     </div>
   );
 });
+
+/** The shoot with nothing else in it, as text: the same text as long as nothing that counts changed. */
+const onlySetup = (shoot: Shoot, setupId: string): string => {
+  const setup = shoot.setups[setupId];
+  const spot = setup && shoot.spots[setup.spotId];
+  return JSON.stringify({
+    ...shoot,
+    setups: setup === undefined ? {} : { [setupId]: setup },
+    spots: setup === undefined || spot === undefined ? {} : { [setup.spotId]: spot },
+  });
+};

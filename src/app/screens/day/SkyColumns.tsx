@@ -34,7 +34,7 @@ export function SkyColumns({ day }: { readonly day: Day }): ReactNode {
         <header className="column-head">
           <p className="column-name">{CONDITION_NAMES[condition]}</p>
         </header>
-        <div className="column-body">
+        <div className="column-body" data-plot>
           {column === null ? null : (
             <>
               <ColumnPlot

@@ -62,7 +62,7 @@ export const SpotColumn = memo(function SpotColumn(props: SpotColumnProps): Reac
           {setup === null ? 'no setup here: light only' : setup.name}
         </p>
       </header>
-      <div className="column-body">
+      <div className="column-body" data-plot>
         {column === null ? (
           <p className="column-note">working out the day…</p>
         ) : (

@@ -23,9 +23,13 @@ export const skyKey = (setupId: string, condition: SkyCondition): string =>
   `setup ${setupId} under ${condition}`;
 
 /** Every column of the day: those drawn first, then those of the other setups, for their blocks. */
-export function askedColumns(shoot: Shoot, kit: Kit, spots: readonly DaySpot[]): readonly AskedColumn[] {
-  const drawn = new Set(spots.map(({ columnKey }) => columnKey));
-  const all = spots.flatMap(({ spotId }) => {
+export function askedColumns(
+  shoot: Shoot,
+  kit: Kit,
+  drawnKeys: readonly string[],
+): readonly AskedColumn[] {
+  const drawn = new Set(drawnKeys);
+  const all = spotsInOrder(shoot).flatMap(([spotId]) => {
     const here = setupsAt(shoot, spotId);
     if (here.length === 0) return asked(spotKey(spotId), spotColumnInput(shoot, spotId));
     return here.flatMap(([id]) => asked(setupKey(id), setupColumnInput(shoot, kit, id)));

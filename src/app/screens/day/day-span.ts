@@ -4,6 +4,12 @@ import { dayBoundsMs } from '../../../core/units/civil-time.ts';
 
 export type DaySpan = { readonly startMs: number; readonly endMs: number };
 
+/** The twilight shown at least, and what has to be inside. */
+export type Needed = {
+  readonly least: 'civil' | 'nautical';
+  readonly instantsMs: readonly number[];
+};
+
 type SpotDay = { readonly place: GeoPoint; readonly zone: string };
 
 const ROUND_MS = 30 * 60_000;
@@ -19,9 +25,9 @@ const MARGIN_MS = 10 * 60_000;
 export function daySpan(
   spots: readonly SpotDay[],
   date: string,
-  neededMs: readonly number[],
+  needed: Needed,
 ): DaySpan {
-  const spans = spots.map((spot) => spotSpan(spot, date, neededMs));
+  const spans = spots.map((spot) => spotSpan(spot, date, needed));
   if (spans.length === 0) return dayBoundsMs(date, 'Etc/UTC');
   return {
     startMs: Math.min(...spans.map(({ startMs }) => startMs)),
@@ -29,16 +35,16 @@ export function daySpan(
   };
 }
 
-function spotSpan({ place, zone }: SpotDay, date: string, neededMs: readonly number[]): DaySpan {
+function spotSpan({ place, zone }: SpotDay, date: string, needed: Needed): DaySpan {
   const day = dayBoundsMs(date, zone);
   const events = sunEvents({ date, zone, place });
-  const ofDate = neededMs.filter((ms) => ms >= day.startMs && ms <= day.endMs);
+  const ofDate = needed.instantsMs.filter((ms) => ms >= day.startMs && ms <= day.endMs);
   const twilights = [
     [events.civilDawnMs, events.civilDuskMs],
     [events.nauticalDawnMs, events.nauticalDuskMs],
     [events.astronomicalDawnMs, events.astronomicalDuskMs],
   ] as const;
-  for (const [dawnMs, duskMs] of twilights) {
+  for (const [dawnMs, duskMs] of twilights.slice(needed.least === 'civil' ? 0 : 1)) {
     if (dawnMs === null || duskMs === null) return day;
     const span = {
       startMs: Math.max(day.startMs, Math.floor((dawnMs - MARGIN_MS) / ROUND_MS) * ROUND_MS),

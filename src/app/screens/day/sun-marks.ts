@@ -4,7 +4,12 @@ import { sunEvents } from '../../../core/sun-moon/sun-events.ts';
 import { sunPosition } from '../../../core/sun-moon/sun-position.ts';
 import { dayBoundsMs } from '../../../core/units/civil-time.ts';
 
-export type SunMark = { readonly ms: number; readonly text: string };
+export type SunMark = {
+  readonly ms: number;
+  readonly text: string;
+  /** Where there is little room. */
+  readonly short: string;
+};
 
 const MS_PER_HOUR = 3_600_000;
 const LOW_SUN_DEG = 6;
@@ -20,19 +25,20 @@ export function sunMarks(place: GeoPoint, date: string, zone: string): readonly 
     endMs: middleMs + 12 * MS_PER_HOUR,
     stepMs: MS_PER_HOUR / 2,
   });
-  const named: readonly (readonly [ms: number | null, text: string])[] = [
+  const noonText = `${Math.round(altitudeDeg(middleMs))}°`.replace('-', '−');
+  const named: readonly (readonly [ms: number | null, text: string, short?: string])[] = [
     [events.astronomicalDawnMs, 'sun −18°'],
     [events.nauticalDawnMs, 'sun −12°'],
-    [events.civilDawnMs, 'civil twilight, −6°'],
+    [events.civilDawnMs, 'civil twilight −6°', 'civil −6°'],
     [events.sunriseMs, 'sunrise'],
     ...crossingsOf(track, LOW_SUN_DEG).map(({ instantMs }) => [instantMs, 'sun 6°'] as const),
-    [events.solarNoonMs, `solar noon ${Math.round(altitudeDeg(middleMs))}°`.replace('-', '−')],
+    [events.solarNoonMs, `solar noon ${noonText}`, `noon ${noonText}`],
     [events.sunsetMs, 'sunset'],
-    [events.civilDuskMs, 'civil twilight ends, −6°'],
+    [events.civilDuskMs, 'civil twilight ends −6°', 'civil end −6°'],
     [events.nauticalDuskMs, 'sun −12°'],
     [events.astronomicalDuskMs, 'sun −18°'],
   ];
   return named
-    .flatMap(([ms, text]) => (ms === null ? [] : [{ ms, text }]))
+    .flatMap(([ms, text, short = text]) => (ms === null ? [] : [{ ms, text, short }]))
     .toSorted((one, other) => one.ms - other.ms);
 }

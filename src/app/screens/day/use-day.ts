@@ -35,10 +35,15 @@ export type Day = {
   readonly changeDate: (byDays: number) => void;
 };
 
-type Shown = { readonly fromEv: number; readonly underAllSkies: boolean };
+type Shown = {
+  readonly fromEv: number;
+  /** To the end of nautical twilight at least. */
+  readonly withNight: boolean;
+  readonly underAllSkies: boolean;
+};
 
 /** What the day shows; null without spots. */
-export function useDay({ fromEv, underAllSkies }: Shown): Day | null {
+export function useDay({ fromEv, withNight, underAllSkies }: Shown): Day | null {
   const shoot = useShoot();
   const kit = useKit();
   const edit = useEditShoot();
@@ -54,8 +59,11 @@ export function useDay({ fromEv, underAllSkies }: Shown): Day | null {
       return [block.startMs, blockEndMs(block)];
     });
     const places = spotsInOrder(shoot).map(([, spot]) => ({ place: spot, zone: spot.zone }));
-    return daySpan(places, shoot.date, openedAtMs === null ? blocks : [...blocks, openedAtMs]);
-  }, [shoot, openedAtMs]);
+    return daySpan(places, shoot.date, {
+      least: withNight ? 'nautical' : 'civil',
+      instantsMs: openedAtMs === null ? blocks : [...blocks, openedAtMs],
+    });
+  }, [shoot, openedAtMs, withNight]);
   const frame = useMemo(() => ({ ...span, fromEv, toEv: TO_EV }), [span, fromEv]);
 
   const isOfDay = minuteMs !== null && minuteMs >= span.startMs && minuteMs <= span.endMs;
@@ -71,13 +79,12 @@ export function useDay({ fromEv, underAllSkies }: Shown): Day | null {
   );
   const selected = spots.find((each) => each.spotId === spotId);
   const shownId = selected?.shown?.[0] ?? null;
-  const drawnKeys = spots.map(({ columnKey }) => columnKey).join();
+  const drawnKeys = spots.map(({ columnKey }) => columnKey).join('\n');
   const asked = useMemo(
     () => [
-      ...askedColumns(shoot, kit, spots),
+      ...askedColumns(shoot, kit, drawnKeys.split('\n')),
       ...(underAllSkies && shownId !== null ? skyColumns(shoot, kit, shownId) : []),
     ],
-    // The spots change with every chosen minute; what is asked does so only with what they draw.
     [shoot, kit, drawnKeys, underAllSkies, shownId],
   );
   const columns = useDayColumns(asked);

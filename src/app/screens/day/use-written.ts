@@ -4,17 +4,13 @@ import type { BlockTime } from './block-time.ts';
 
 const GIVEN_UP_MS = 1500;
 
-/** What was just written, until the shoot says the same or refuses it: a block does not jump back in between. */
+type Written = { readonly block: BlockTime; readonly over: BlockTime };
+
+/** What was just written, until the shoot says otherwise or refuses it: a block does not jump back in between. */
 export function useWritten(
   saved: BlockTime,
-): readonly [written: BlockTime | null, setWritten: (block: BlockTime | null) => void] {
-  const [written, setWritten] = useState<BlockTime | null>(null);
-  useEffect(
-    function forgetWhenSaved() {
-      setWritten(null);
-    },
-    [saved.startMs, saved.durationMin],
-  );
+): readonly [written: BlockTime | null, setWritten: (block: BlockTime) => void] {
+  const [written, setWritten] = useState<Written | null>(null);
   useEffect(
     function forgetWhenRefused() {
       if (written === null) return undefined;
@@ -23,5 +19,9 @@ export function useWritten(
     },
     [written],
   );
-  return [written, setWritten];
+  const stands =
+    written !== null &&
+    written.over.startMs === saved.startMs &&
+    written.over.durationMin === saved.durationMin;
+  return [stands ? written.block : null, (block) => setWritten({ block, over: saved })];
 }

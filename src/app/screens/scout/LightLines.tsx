@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 
 import type { LightLine } from './light-sentences.ts';
 
@@ -19,7 +19,7 @@ export function LightLines({ title, lines, sunInFrame, children }: LightLinesPro
           <div key={figure}>
             <dt>{name}</dt>
             <dd>
-              <span data-figure={figure}>{value}</span>
+              <span data-figure={figure}>{unbroken(value)}</span>
               {note === null ? null : <span className="quiet">{note}</span>}
             </dd>
           </div>
@@ -35,3 +35,12 @@ export function LightLines({ title, lines, sunInFrame, children }: LightLinesPro
     </section>
   );
 }
+
+/** A list of times breaks between them, never inside one. */
+const unbroken = (value: string): ReactNode =>
+  value.split(', ').map((part, at) => (
+    <Fragment key={part}>
+      {at > 0 ? ', ' : ''}
+      <span className="unbroken">{part}</span>
+    </Fragment>
+  ));

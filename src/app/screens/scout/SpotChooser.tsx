@@ -13,9 +13,12 @@ type SpotChooserProps = {
 export const SpotChooser = ({ shoot, spotId, onChoose }: SpotChooserProps): ReactNode =>
   spotId === null ? null : (
     <label className="spot-chooser">
-      <span className="quiet">Spot</span>
+      <span className="quiet" aria-hidden="true">
+        Spot
+      </span>
       <select
         data-field="spot"
+        aria-label="Spot"
         value={spotId}
         onChange={(event) => onChoose(event.currentTarget.value)}
       >

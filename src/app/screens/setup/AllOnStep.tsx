@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 import { meterText, shutterText } from './recipe-text.ts';
 import { meterSetText, underText } from './step-text.ts';
-import type { StepsProps } from './Steps.tsx';
+import type { StepsProps } from './steps-props.ts';
 
 type AllOnStepProps = StepsProps & { readonly number: number };
 
@@ -29,9 +29,9 @@ export function AllOnStep({ asked, view, working, number }: AllOnStepProps): Rea
             </>
           ) : null}{' '}
           <span className="quiet">
-            total, cord mode, {meterSetText(recipe, camera)}, flat to the {key === undefined ? 'camera' : 'key'}, at
-            the middle face, no lens filter in it; flash is{' '}
-            <b data-figure="flash-share">{Math.round(100 * recipe.flashShare)} %</b> of it.
+            total, cord mode, {meterSetText(recipe, camera)}, flat to the{' '}
+            {key === undefined ? 'camera' : 'key'}, at the middle face, no lens filter in it; flash
+            is <b data-figure="flash-share">{Math.round(100 * recipe.flashShare)} %</b> of it.
           </span>
         </p>
         {recipe.fillStops === null ? null : (
@@ -42,7 +42,10 @@ export function AllOnStep({ asked, view, working, number }: AllOnStepProps): Rea
         <p>
           Look at the highlights, then frame. Trim the sky with the shutter only, down to{' '}
           <b data-figure="slowest-shutter">{shutterText(input.camera.slowestShutterS, camera)}</b>
-          {recipe.shutterS > input.camera.slowestShutterS * 0.98 ? ' (it stands there already)' : ''}.
+          {recipe.shutterS > input.camera.slowestShutterS * 0.98
+            ? ' (it stands there already)'
+            : ''}
+          .
         </p>
       </div>
     </li>

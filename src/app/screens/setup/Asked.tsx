@@ -1,9 +1,8 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 
-import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
-import type { Setup, Spot } from '../../../core/plan/shoot.ts';
 import { AddLight } from './AddLight.tsx';
+import type { AskedProps } from './asked-props.ts';
 import { CameraFields } from './CameraFields.tsx';
 import { FramingFields } from './FramingFields.tsx';
 import { HoldFields } from './HoldFields.tsx';
@@ -11,15 +10,8 @@ import { LightFields } from './LightFields.tsx';
 import { PatchFields } from './PatchFields.tsx';
 import { PeopleFields } from './PeopleFields.tsx';
 
-export type AskedProps = {
-  readonly setupId: string;
-  readonly setup: Setup;
-  readonly spot: Spot;
-  readonly view: SetupView | null;
-};
-
 /** Everything the recipe is asked from. */
-export function Asked(props: AskedProps): ReactNode {
+export const Asked = memo(function Asked(props: AskedProps): ReactNode {
   return (
     <section className="asked" aria-label="What is asked">
       <h2>What is asked</h2>
@@ -36,4 +28,4 @@ export function Asked(props: AskedProps): ReactNode {
       </div>
     </section>
   );
-}
+});

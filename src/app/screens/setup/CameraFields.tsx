@@ -5,7 +5,7 @@ import { inOrder } from '../../../core/plan/order-key.ts';
 import { useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
-import type { AskedProps } from './Asked.tsx';
+import type { AskedProps } from './asked-props.ts';
 import { Group } from './Group.tsx';
 import { useSetupEdit } from './use-setup-edit.ts';
 

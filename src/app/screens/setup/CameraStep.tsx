@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 import { whiteBalanceText, settingsText } from './recipe-text.ts';
 import { underText } from './step-text.ts';
-import type { StepsProps } from './Steps.tsx';
+import type { StepsProps } from './steps-props.ts';
 
 /** Heads off: what the camera is set to and what the sky does then. */
 export function CameraStep({ asked, view, working }: StepsProps): ReactNode {
@@ -29,7 +29,8 @@ export function CameraStep({ asked, view, working }: StepsProps): ReactNode {
           {twoStates ? (
             <>
               {' '}
-              (with the sun out <b data-figure="unlit-out-stops">{underText(recipe.unlitOutStops)}</b>)
+              (with the sun out{' '}
+              <b data-figure="unlit-out-stops">{underText(recipe.unlitOutStops)}</b>)
             </>
           ) : null}
         </p>

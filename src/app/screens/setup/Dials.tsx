@@ -37,7 +37,10 @@ export function Dials({ asked, view }: DialsProps): ReactNode {
         bounds={{ min: 0.7, max: 128, unit: '' }}
         shown={recipe?.fNumber ?? null}
         pinned={setup.pinnedFNumber}
-        pinsAt={recipe?.fNumber ?? Math.min(Math.max(setup.wishFNumber, input.lens.minFNumber), input.lens.maxFNumber)}
+        pinsAt={
+          recipe?.fNumber ??
+          Math.min(Math.max(setup.wishFNumber, input.lens.minFNumber), input.lens.maxFNumber)
+        }
         write={(value) => apertureText(value, camera)}
         onPin={(value) => put('aperture pin', { pinnedFNumber: value })}
       />

@@ -6,7 +6,7 @@ import type { ShootFraming } from '../../../core/plan/shoot.ts';
 import { useEditShoot, useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
-import type { AskedProps } from './Asked.tsx';
+import type { AskedProps } from './asked-props.ts';
 import { FRAMING_NUMBERS } from './framing-numbers.ts';
 import { Group } from './Group.tsx';
 import { Pin } from './Pin.tsx';
@@ -112,9 +112,7 @@ function SensorNote({ setupId, cameraId, framing }: SensorNoteProps): ReactNode 
       <button
         type="button"
         data-use-sensor
-        onClick={() =>
-          edit('sensor', editSetupFraming(setupId, { sensorWidthMm, sensorHeightMm }))
-        }
+        onClick={() => edit('sensor', editSetupFraming(setupId, { sensorWidthMm, sensorHeightMm }))}
       >
         Use the camera’s sensor
       </button>

@@ -6,7 +6,7 @@ import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { Switch } from '../../ui/Switch.tsx';
 import { TextField } from '../../ui/TextField.tsx';
-import type { AskedProps } from './Asked.tsx';
+import type { AskedProps } from './asked-props.ts';
 import { Group, WithPin } from './Group.tsx';
 import { Pin } from './Pin.tsx';
 import { look } from '../../state/view.ts';

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 import { bearingText, metres } from '../../ui/figure-text.ts';
 import { ROLE_NAMES } from './recipe-text.ts';
-import type { StepsProps } from './Steps.tsx';
+import type { StepsProps } from './steps-props.ts';
 
 /** Where the camera stands, and how long the batteries last. */
 export function LastLines({ view, working }: StepsProps): ReactNode {
@@ -26,8 +26,8 @@ export function LastLines({ view, working }: StepsProps): ReactNode {
           <dd>
             <span data-figure="recycle">{slowest.toFixed(1)} s recycle</span> ·{' '}
             <span data-figure="pops">
-              {ROLE_NAMES[role].toLowerCase()} empties first: about {roundedPops(first.popsPerCharge)}{' '}
-              pops a charge
+              {ROLE_NAMES[role].toLowerCase()} empties first: about{' '}
+              {roundedPops(first.popsPerCharge)} pops a charge
             </span>
           </dd>
         </div>

@@ -2,22 +2,17 @@ import type { ReactNode } from 'react';
 
 import { removeLight } from '../../../core/plan/edits.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
-import { ROLES, type Light } from '../../../core/plan/shoot.ts';
+import { ROLES } from '../../../core/plan/shoot.ts';
 import { useEditShoot, useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { Group } from './Group.tsx';
 import { LightHead } from './LightHead.tsx';
 import { LightModifier } from './LightModifier.tsx';
+import type { LightProps } from './light-props.ts';
 import { LightStandFields } from './LightStandFields.tsx';
 import { ROLE_NAMES } from './recipe-text.ts';
 import { useLightEdit } from './use-setup-edit.ts';
-
-export type LightProps = {
-  readonly setupId: string;
-  readonly lightId: string;
-  readonly light: Light;
-};
 
 const NO_GEL = '';
 

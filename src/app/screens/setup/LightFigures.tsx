@@ -19,12 +19,32 @@ export function LightFigures({ view }: { readonly view: SetupView }): ReactNode 
       <dl className="rows">
         {sky === null ? null : (
           <>
-            <Row name="Sky, darkest twentieth" figure="dark-ev" ev={sky.darkEv} spread={light.frameSpreadStops} />
+            <Row
+              name="Sky, darkest twentieth"
+              figure="dark-ev"
+              ev={sky.darkEv}
+              spread={light.frameSpreadStops}
+            />
             {sky.patchIsFrame ? null : (
-              <Row name="Sky, the patch" figure="patch-ev" ev={sky.patchEv} spread={light.patchSpreadStops} />
+              <Row
+                name="Sky, the patch"
+                figure="patch-ev"
+                ev={sky.patchEv}
+                spread={light.patchSpreadStops}
+              />
             )}
-            <Row name="Sky in frame, mean" figure="mean-ev" ev={sky.meanEv} spread={light.frameSpreadStops} />
-            <Row name="Sky, brightest twentieth" figure="bright-ev" ev={sky.brightEv} spread={light.frameSpreadStops} />
+            <Row
+              name="Sky in frame, mean"
+              figure="mean-ev"
+              ev={sky.meanEv}
+              spread={light.frameSpreadStops}
+            />
+            <Row
+              name="Sky, brightest twentieth"
+              figure="bright-ev"
+              ev={sky.brightEv}
+              spread={light.frameSpreadStops}
+            />
           </>
         )}
         <Row
@@ -34,12 +54,27 @@ export function LightFigures({ view }: { readonly view: SetupView }): ReactNode 
           spread={spreadStops}
         />
         {inTwoStates ? (
-          <Row name="Ambient on the face, sun out" figure="ambient-out-ev" ev={light.ambientOutEv} spread={spreadStops} />
+          <Row
+            name="Ambient on the face, sun out"
+            figure="ambient-out-ev"
+            ev={light.ambientOutEv}
+            spread={spreadStops}
+          />
         ) : null}
         {setup.shaded && light.ambientOutEv - light.ambientShadedEv > 0.05 ? (
-          <Row name="Ambient on the face, panel up" figure="ambient-shaded-ev" ev={light.ambientShadedEv} spread={spreadStops} />
+          <Row
+            name="Ambient on the face, panel up"
+            figure="ambient-shaded-ev"
+            ev={light.ambientShadedEv}
+            spread={spreadStops}
+          />
         ) : null}
-        <Row name="A dome meter reads" figure="incident-ev" ev={light.incidentEv} spread={spreadStops} />
+        <Row
+          name="A dome meter reads"
+          figure="incident-ev"
+          ev={light.incidentEv}
+          spread={spreadStops}
+        />
       </dl>
     </div>
   );

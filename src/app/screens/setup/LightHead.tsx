@@ -5,7 +5,7 @@ import { useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { WithPin } from './Group.tsx';
-import type { LightProps } from './LightFields.tsx';
+import type { LightProps } from './light-props.ts';
 import { Pin } from './Pin.tsx';
 import { powerText } from './recipe-text.ts';
 import { useLightEdit } from './use-setup-edit.ts';

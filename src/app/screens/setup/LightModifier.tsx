@@ -5,7 +5,7 @@ import { useKit } from '../../state/documents.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { Switch } from '../../ui/Switch.tsx';
 import { WithPin } from './Group.tsx';
-import type { LightProps } from './LightFields.tsx';
+import type { LightProps } from './light-props.ts';
 import { Pin } from './Pin.tsx';
 import { useLightEdit } from './use-setup-edit.ts';
 
@@ -33,11 +33,19 @@ export function LightModifier({ setupId, lightId, light }: LightProps): ReactNod
           field={`modifier-${lightId}`}
           value={light.modifierId}
           options={inOrder(kit.modifiers).map(([value, { name }]) => ({ value, text: name }))}
-          onChoose={(modifierId) => put('modifier', { modifierId })}
+          onChoose={(modifierId) =>
+            // As it is carried: the diffuser on where it has one, the rest off.
+            put('modifier', {
+              modifierId,
+              diffuser: (kit.modifiers[modifierId]?.diffuserStops ?? null) !== null,
+              baffle: false,
+              grid: false,
+            })
+          }
         />
       </WithPin>
       {PARTS.map((part) =>
-        modifier?.[`${part}Stops`] == null ? null : (
+        (modifier?.[`${part}Stops`] ?? null) === null ? null : (
           <Switch
             key={part}
             label={`${part} on`}

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 import { NumberField } from '../../ui/NumberField.tsx';
 import { WithPin } from './Group.tsx';
-import type { LightProps } from './LightFields.tsx';
+import type { LightProps } from './light-props.ts';
 import { Pin } from './Pin.tsx';
 import { useLightEdit } from './use-setup-edit.ts';
 

@@ -5,7 +5,7 @@ import type { LitLight } from '../../../core/strobe/recipe.ts';
 import { Pin } from './Pin.tsx';
 import { meterText, originText, powerText, ROLE_NAMES } from './recipe-text.ts';
 import { meterSetText, standText } from './step-text.ts';
-import type { StepsProps } from './Steps.tsx';
+import type { StepsProps } from './steps-props.ts';
 import { useLightEdit } from './use-setup-edit.ts';
 
 type LightStepProps = StepsProps & {
@@ -58,12 +58,19 @@ export function LightStep(props: LightStepProps): ReactNode {
           ) : null}{' '}
           <span className="quiet">
             flash alone, {meterSetText(working.recipe, camera)}, flat to the light, at{' '}
-            {light.role === 'rim' ? 'the edge it draws' : light.role === 'background' ? 'what it lights' : 'the middle face'}
+            {light.role === 'rim'
+              ? 'the edge it draws'
+              : light.role === 'background'
+                ? 'what it lights'
+                : 'the middle face'}
             , no lens filter in it
           </span>
         </p>
         <p className="quiet">
-          Its figure: <span data-figure={`origin-${lightId}`}>{originText(output.origin, output.spreadStops)}</span>
+          Its figure:{' '}
+          <span data-figure={`origin-${lightId}`}>
+            {originText(output.origin, output.spreadStops)}
+          </span>
         </p>
       </div>
     </li>

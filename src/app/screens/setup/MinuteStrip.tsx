@@ -33,7 +33,7 @@ export function MinuteStrip(props: MinuteStripProps): ReactNode {
   const column = useSetupColumn(setupId);
   const bands = useMemo(
     () => [...nights(events, range), ...(column === null ? [] : holds(column))],
-    [column, events, range.startMs, range.endMs],
+    [column, events, range],
   );
   const named = useMemo(
     () =>

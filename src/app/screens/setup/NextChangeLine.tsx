@@ -30,8 +30,7 @@ export function NextChangeLine(props: NextChangeLineProps): ReactNode {
   return (
     <p className="next-change">
       {presentMs === null ? null : <strong>Now {clockTime(presentMs, view.spot.zone)}. </strong>}
-      Next change{' '}
-      <strong data-figure="next-change">{clockTime(next.atMs, view.spot.zone)}</strong>
+      Next change <strong data-figure="next-change">{clockTime(next.atMs, view.spot.zone)}</strong>
       {wait === null ? null : <span data-figure="countdown">, in {wait} min</span>}:{' '}
       {next.recipe === null
         ? 'the setup no longer works'

@@ -4,11 +4,14 @@ import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { useKit } from '../../state/documents.tsx';
 import { CAUTIONS, notesOf } from './notes.ts';
 
-export function Notes({ view }: { readonly view: SetupView | null }): ReactNode {
+type KnowHereProps = { readonly view: SetupView };
+
+/** What has to be known at this minute. */
+export function KnowHere({ view }: KnowHereProps): ReactNode {
   const kit = useKit();
-  const notes = view === null ? [] : notesOf(view, kit);
+  const notes = notesOf(view, kit);
   return (
-    <section className="setup-notes">
+    <section className="know-here">
       {notes.length === 0 ? null : (
         <>
           <h2>To know here</h2>
@@ -21,12 +24,17 @@ export function Notes({ view }: { readonly view: SetupView | null }): ReactNode 
           </ul>
         </>
       )}
-      <h2>Take care</h2>
-      <ul className="cautions">
-        {CAUTIONS.map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
     </section>
   );
 }
+
+export const TakeCare = (): ReactNode => (
+  <section className="take-care">
+    <h2>Take care</h2>
+    <ul>
+      {CAUTIONS.map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ul>
+  </section>
+);

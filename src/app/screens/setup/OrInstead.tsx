@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 
 import { wayEdit, type Alternative } from '../../../core/plan/alternatives.ts';
 import type { SetupCaseInput } from '../../../core/plan/setup-case.ts';
@@ -12,45 +12,59 @@ import { powerText, settingsText } from './recipe-text.ts';
 import { useSettled } from './use-settled.ts';
 import { useWorkedOut } from './use-worked-out.ts';
 
-/** Other ways to the same sky and what each costs. */
+/** Other ways to the same sky and what each costs; those of the minute before stay, dimmed, until the new ones are there. */
 export function OrInstead({ asked }: { readonly asked: SetupCaseInput }): ReactNode {
   const settled = useSettled(asked);
-  const ways = useWorkedOut(settled, askAlternatives);
+  const { state, last } = useWorkedOut(settled, askAlternatives);
   return (
-    <section className="or-instead" aria-label="Or instead">
+    <section className="or-instead" aria-label="Or instead" aria-busy={state === 'waiting'}>
       <h2>Or instead</h2>
-      {ways.state === 'done' ? (
-        <div className="table">
-          <table data-alternatives="done">
-            <thead>
-              <tr>
-                <th scope="col">Way</th>
-                <th scope="col">Settings</th>
-                <th scope="col">Sharp</th>
-                <th scope="col">Power</th>
-                <th scope="col">Pops a charge</th>
-                <th scope="col">In hand</th>
-                <th scope="col">Key seen from the face</th>
-                <th scope="col">
-                  <span className="quiet">take it</span>
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {ways.answer.map((alternative, at) => (
-                <Row key={at} alternative={alternative} asked={asked} />
-              ))}
-            </tbody>
-          </table>
-        </div>
-      ) : (
-        <p className="quiet" data-alternatives={ways.state}>
-          {ways.state === 'failed' ? 'The other ways could not be worked out.' : 'Working out other ways …'}
-        </p>
+      <p className="quiet" data-alternatives={state}>
+        {
+          {
+            done: 'the same sky by other settings, each solved and run forward',
+            waiting: 'Working out other ways …',
+            failed: 'The other ways could not be worked out.',
+          }[state]
+        }
+      </p>
+      {last === null ? null : (
+        <Ways ways={last.answer} asked={last.asked} stale={state !== 'done'} />
       )}
     </section>
   );
 }
+
+const HEADINGS = ['Way', 'Settings', 'Sharp', 'Power', 'Pops a charge', 'In hand', 'Key seen from the face', 'Take it']; // prettier-ignore
+
+type WaysProps = {
+  readonly ways: readonly Alternative[];
+  readonly asked: SetupCaseInput;
+  readonly stale: boolean;
+};
+
+const Ways = memo(function Ways({ ways, asked, stale }: WaysProps): ReactNode {
+  return (
+    <div className="table" data-stale={stale}>
+      <table>
+        <thead>
+          <tr>
+            {HEADINGS.map((heading) => (
+              <th key={heading} scope="col">
+                {heading}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {ways.map((alternative, at) => (
+            <Row key={at} alternative={alternative} asked={asked} stale={stale} />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+});
 
 const askAlternatives = (
   compute: Services['compute'],
@@ -58,9 +72,13 @@ const askAlternatives = (
 ): Promise<readonly Alternative[] | null> =>
   compute.request('alternatives', { kind: 'alternatives', input });
 
-type RowProps = { readonly alternative: Alternative; readonly asked: SetupCaseInput };
+type RowProps = {
+  readonly alternative: Alternative;
+  readonly asked: SetupCaseInput;
+  readonly stale: boolean;
+};
 
-function Row({ alternative, asked }: RowProps): ReactNode {
+function Row({ alternative, asked, stale }: RowProps): ReactNode {
   const { way, view, sharp } = alternative;
   const edit = useEditShoot();
   const { name, changes } = wayText(way, asked.kit);
@@ -74,7 +92,9 @@ function Row({ alternative, asked }: RowProps): ReactNode {
         {name}
         {changes === '' ? null : <span className="quiet"> {changes}</span>}
       </th>
-      <td data-label="Settings">{working === null ? '–' : settingsText(working.recipe, working.filters, camera)}</td>
+      <td data-label="Settings">
+        {working === null ? '–' : settingsText(working.recipe, working.filters, camera)}
+      </td>
       <td data-label="Sharp">{sharpText(sharp)}</td>
       <td data-label="Power">
         {working === null
@@ -86,7 +106,9 @@ function Row({ alternative, asked }: RowProps): ReactNode {
               })
               .join(', ')}
       </td>
-      <td data-label="Pops a charge">{first === undefined ? '–' : `about ${roundedPops(first.popsPerCharge)}`}</td>
+      <td data-label="Pops a charge">
+        {first === undefined ? '–' : `about ${roundedPops(first.popsPerCharge)}`}
+      </td>
       <td data-label="In hand">
         {view.answer.ok
           ? inHandText(view.answer.value.recipe.inHandStops)
@@ -106,7 +128,7 @@ function Row({ alternative, asked }: RowProps): ReactNode {
         {way.kind === 'as-planned' ? null : (
           <button
             type="button"
-            disabled={working === null}
+            disabled={working === null || stale}
             aria-label={`Take this way: ${name}`}
             onClick={() => edit(name, wayEdit(asked, way))}
           >

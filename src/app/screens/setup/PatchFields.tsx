@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import type { Setup } from '../../../core/plan/shoot.ts';
 import { DEFAULT_PATCH_SIZE } from '../../../core/sky/patch.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
-import type { AskedProps } from './Asked.tsx';
+import type { AskedProps } from './asked-props.ts';
 import { Group } from './Group.tsx';
 import { patchText } from './patch-text.ts';
 import { useSetupEdit } from './use-setup-edit.ts';

@@ -4,7 +4,7 @@ import { MOTIONS, type Motion } from '../../../core/plan/shoot.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { Switch } from '../../ui/Switch.tsx';
-import type { AskedProps } from './Asked.tsx';
+import type { AskedProps } from './asked-props.ts';
 import { Group } from './Group.tsx';
 import { useSetupEdit } from './use-setup-edit.ts';
 

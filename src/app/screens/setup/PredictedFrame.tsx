@@ -39,11 +39,7 @@ export function PredictedFrame({ view, kit, minuteMs }: PredictedFrameProps): Re
       <p className="gap no-frame">No predicted frame: at this minute there is no recipe to show.</p>
     );
   const time = clockTime(minuteMs, view.spot.zone);
-  const settings = settingsText(
-    working.recipe,
-    working.filters,
-    kit.cameras[view.setup.cameraId],
-  );
+  const settings = settingsText(working.recipe, working.filters, kit.cameras[view.setup.cameraId]);
   return (
     <figure className="predicted-frame">
       <canvas

@@ -32,7 +32,7 @@ export function SetupChooser({ setupId }: { readonly setupId: string | null }): 
       <details className="manage" open={setupId === null}>
         <summary>Setups: add, name, copy, delete</summary>
         <div className="fields">
-          {setupId === null ? null : <OwnName setupId={setupId} />}
+          {setupId === null ? null : <OwnName key={setupId} setupId={setupId} />}
           <AddAtSpot setupId={setupId} />
         </div>
       </details>

@@ -1,5 +1,5 @@
 import './setup.css';
-import { useMemo, type ReactNode } from 'react';
+import { useDeferredValue, useMemo, type ReactNode } from 'react';
 
 import { inOrder } from '../../../core/plan/order-key.ts';
 import { setupView } from '../../../core/plan/setup-view.ts';
@@ -12,7 +12,7 @@ import { Asked } from './Asked.tsx';
 import { Heading } from './Heading.tsx';
 import { LightFigures } from './LightFigures.tsx';
 import { MinuteStrip } from './MinuteStrip.tsx';
-import { Notes } from './Notes.tsx';
+import { KnowHere, TakeCare } from './Notes.tsx';
 import { OrInstead } from './OrInstead.tsx';
 import { PredictedFrame } from './PredictedFrame.tsx';
 import { gapText } from './problem-text.ts';
@@ -50,7 +50,12 @@ export function SetupScreen(): ReactNode {
         </p>
       </div>
     );
-  return <SetupAtMinute key={setupId} setupId={setupId} setup={setup} spot={spot} />;
+  return (
+    <div className="setup-screen">
+      <SetupChooser setupId={setupId} />
+      <SetupAtMinute key={setupId} setupId={setupId} setup={setup} spot={spot} />
+    </div>
+  );
 }
 
 type SetupAtMinuteProps = {
@@ -72,19 +77,14 @@ function SetupAtMinute({ setupId, setup, spot }: SetupAtMinuteProps): ReactNode 
   );
   const seen = useMemo(() => setupView(asked), [asked]);
   const view = seen.ok ? seen.value : null;
+  // The fields follow the minute when there is time: they show little of it.
+  const calmView = useDeferredValue(view);
   return (
-    <div className="setup-screen" data-first-figures="drawn">
-      <header className="setup-head">
-        <SetupChooser setupId={setupId} />
-        <Heading setup={setup} spot={spot} view={view} />
-      </header>
-      <section className="set-this" aria-label="Set this">
+    <>
+      <Heading setup={setup} spot={spot} view={view} />
+      <section className="set-this" aria-label="Set this" data-first-figures="drawn">
         {seen.ok ? (
-          <SetThis
-            asked={asked}
-            view={seen.value}
-            presentMs={isPresent ? presentMs : null}
-          />
+          <SetThis asked={asked} view={seen.value} presentMs={isPresent ? presentMs : null} />
         ) : (
           <p className="gap" role="alert">
             {gapText(seen.problem)}
@@ -92,7 +92,14 @@ function SetupAtMinute({ setupId, setup, spot }: SetupAtMinuteProps): ReactNode 
         )}
       </section>
       {view === null ? null : <Tones view={view} />}
-      <MinuteStrip setupId={setupId} spot={spot} minuteMs={minuteMs} presentMs={presentMs} isPresent={isPresent} {...day} />
+      <MinuteStrip
+        setupId={setupId}
+        spot={spot}
+        minuteMs={minuteMs}
+        presentMs={presentMs}
+        isPresent={isPresent}
+        {...day}
+      />
       <section className="setup-light">
         {view === null ? null : (
           <>
@@ -101,10 +108,11 @@ function SetupAtMinute({ setupId, setup, spot }: SetupAtMinuteProps): ReactNode 
           </>
         )}
       </section>
-      <Asked setupId={setupId} setup={setup} spot={spot} view={view} />
+      {view === null ? null : <KnowHere view={view} />}
+      <Asked setupId={setupId} setup={setup} spot={spot} view={calmView} />
       {view === null ? null : <OrInstead asked={asked} />}
-      <Notes view={view} />
-    </div>
+      <TakeCare />
+    </>
   );
 }
 
@@ -114,6 +122,9 @@ function useDay(date: string, spot: Spot, setup: Setup) {
     () => sunEvents({ date, zone, place: { latitudeDeg, longitudeDeg } }),
     [date, zone, latitudeDeg, longitudeDeg],
   );
-  const block = setupBlock(date, spot, setup);
-  return { events, block, range: stripRange(events, dayBoundsMs(date, zone), block) };
+  const { startClock, durationMin } = setup;
+  return useMemo(() => {
+    const block = setupBlock(date, { zone }, { startClock, durationMin });
+    return { events, block, range: stripRange(events, dayBoundsMs(date, zone), block) };
+  }, [date, zone, startClock, durationMin, events]);
 }

@@ -31,10 +31,10 @@ export function ShortBy({ asked, view, problem }: ShortByProps): ReactNode {
         <strong data-figure="problem">{headline}</strong>
       </p>
       <p className="quiet">{why}</p>
-      {fixes.state === 'done' ? (
-        <Fixes fixes={fixes.answer} asked={asked} view={view} />
+      {fixes.state === 'done' && fixes.last !== null ? (
+        <Fixes fixes={fixes.last.answer} asked={asked} view={view} />
       ) : (
-        <p className="quiet" data-fixes={fixes.state}>
+        <p className="quiet looking" data-fixes={fixes.state}>
           {fixes.state === 'failed'
             ? 'What would fix it could not be worked out.'
             : 'Working out what would fix it …'}

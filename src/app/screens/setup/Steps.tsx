@@ -1,43 +1,32 @@
 import type { ReactNode } from 'react';
 
-import type { SetupCaseInput } from '../../../core/plan/setup-case.ts';
 import type { SetupSource } from '../../../core/plan/setup-lights.ts';
-import type { SetupView, WorkingSetup } from '../../../core/plan/setup-view.ts';
 import type { LightRole } from '../../../core/plan/shoot.ts';
 import type { LitLight } from '../../../core/strobe/recipe.ts';
 import { AllOnStep } from './AllOnStep.tsx';
 import { CameraStep } from './CameraStep.tsx';
 import { LightStep } from './LightStep.tsx';
 import { LastLines } from './LastLines.tsx';
-
-export type StepsProps = {
-  readonly asked: SetupCaseInput;
-  readonly view: SetupView;
-  readonly working: WorkingSetup;
-};
+import type { StepsProps } from './steps-props.ts';
 
 const WORKING_ORDER: readonly LightRole[] = ['key', 'fill', 'rim', 'background'];
 
 /** Heads off, then one light at a time, then all of them, with what to see after each. */
 export function Steps(props: StepsProps): ReactNode {
   const { view, working } = props;
-  const lit = view.sources.flatMap((source, place): readonly (readonly [SetupSource, LitLight])[] => {
-    const light = working.recipe.lights[place];
-    return light === undefined ? [] : [[source, light]];
-  });
+  const lit = view.sources.flatMap(
+    (source, place): readonly (readonly [SetupSource, LitLight])[] => {
+      const light = working.recipe.lights[place];
+      return light === undefined ? [] : [[source, light]];
+    },
+  );
   const ordered = WORKING_ORDER.flatMap((role) => lit.filter(([{ light }]) => light.role === role));
   return (
     <>
       <ol className="steps">
         <CameraStep {...props} />
         {ordered.map(([source, light], at) => (
-          <LightStep
-            key={source.lightId}
-            {...props}
-            number={at + 2}
-            source={source}
-            lit={light}
-          />
+          <LightStep key={source.lightId} {...props} number={at + 2} source={source} lit={light} />
         ))}
         <AllOnStep {...props} number={ordered.length + 2} />
       </ol>

@@ -32,7 +32,10 @@ export function Tones({ view }: { readonly view: SetupView }): ReactNode {
       ) : (
         <>
           <p className="quiet">stops from a grey card under the key, at these settings</p>
-          <ToneScale labels={marks.map((mark) => toneLabel(mark, view))} clipStops={CLIPPING_STOPS} />
+          <ToneScale
+            labels={marks.map((mark) => toneLabel(mark, view))}
+            clipStops={CLIPPING_STOPS}
+          />
         </>
       )}
     </section>

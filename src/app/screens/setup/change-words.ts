@@ -12,8 +12,6 @@ export function changeWords(
   { sources }: Pick<SetupCase, 'sources'>,
   camera: Pick<Camera, 'step'> | undefined,
 ): string {
-  const turned = (one: number, other: number): boolean =>
-    Math.max(one, other) / Math.min(one, other) > 1.02;
   const words: string[] = [];
   if (turned(from.shutterS, to.shutterS)) words.push(shutterText(to.shutterS, camera));
   if (turned(from.fNumber, to.fNumber)) words.push(apertureText(to.fNumber, camera));
@@ -28,3 +26,7 @@ export function changeWords(
   });
   return words.join(', ');
 }
+
+/** A nominal and an exact value of one click are the same. */
+const turned = (one: number, other: number): boolean =>
+  Math.max(one, other) / Math.min(one, other) > 1.02;

@@ -2,11 +2,11 @@ import { formatShutter } from '../../../core/exposure/shutter-scale.ts';
 import { formatNd } from '../../../core/exposure/lens-filter.ts';
 import type { Kit } from '../../../core/plan/kit.ts';
 import { faceSpread } from '../../../core/plan/row-of-faces.ts';
-import type { SetupCase } from '../../../core/plan/setup-case.ts';
 import { fixEdit, type SetupChange, type SetupFix } from '../../../core/plan/setup-fix.ts';
+import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { bearingText, inHandText, metres, tenths } from '../../ui/figure-text.ts';
 
-type Known = { readonly base: Pick<SetupCase, 'setup' | 'sources'>; readonly kit: Kit };
+type Known = { readonly base: Pick<SetupView, 'setup' | 'sources' | 'answer'>; readonly kit: Kit };
 
 export type FixText = {
   /** 'Closer: key at 1.85 m (ends of the group differ by 0.9)' */
@@ -76,7 +76,7 @@ function changeText(change: SetupChange, { base, kit }: Known): string {
     case 'sync-shutter':
       return `Faster sync: a camera or leaf shutter that syncs at ${formatShutter(change.shutterS)}`;
     case 'clock':
-      return `${change.later ? 'Later' : 'Earlier'}: in reach ${change.later ? 'from' : 'until'} ${change.clock}`;
+      return `${change.later ? 'Later' : 'Earlier'}: ${isReach(base) ? 'in reach' : 'it works'} ${change.later ? 'from' : 'until'} ${change.clock}`;
     case 'hold':
       return `${change.deeper ? 'Deeper' : 'Less'}: hold ${tenths(change.holdStops)} under instead of ${tenths(base.setup.holdStops)}`;
     case 'unlit-under':
@@ -104,6 +104,9 @@ function changeText(change: SetupChange, { base, kit }: Known): string {
   }
 }
 
+const isReach = ({ answer }: Known['base']): boolean =>
+  !answer.ok && answer.problem.kind === 'sky-above-reach';
+
 function unpinText(change: Extract<SetupChange, { kind: 'unpin' }>, roles: string): string {
   const what = {
     shutter: 'the shutter',
@@ -115,15 +118,9 @@ function unpinText(change: Extract<SetupChange, { kind: 'unpin' }>, roles: strin
   return `Unpin ${what}: the pin costs ${tenths(change.costsStops)}`;
 }
 
-function endsText(
-  change: Extract<SetupChange, { kind: 'distance' }>,
-  base: Known['base'],
-): string {
+function endsText(change: Extract<SetupChange, { kind: 'distance' }>, base: Known['base']): string {
   const moved = base.sources.find(({ lightId }) => lightId === change.lightIds[0]);
   if (moved === undefined || base.setup.people < 2) return '';
-  const { spreadStops } = faceSpread(
-    { ...moved.stand, distanceM: change.distanceM },
-    base.setup,
-  );
+  const { spreadStops } = faceSpread({ ...moved.stand, distanceM: change.distanceM }, base.setup);
   return ` (ends of the group differ by ${tenths(spreadStops)})`;
 }

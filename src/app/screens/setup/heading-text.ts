@@ -1,5 +1,11 @@
 import type { SetupView } from '../../../core/plan/setup-view.ts';
-import { HOLD_REFERENCES, type HoldReference, type Setup, type ShootFraming, type Spot } from '../../../core/plan/shoot.ts';
+import {
+  HOLD_REFERENCES,
+  type HoldReference,
+  type Setup,
+  type ShootFraming,
+  type Spot,
+} from '../../../core/plan/shoot.ts';
 import { clockTime } from '../../../core/units/civil-time.ts';
 import { tenths } from '../../ui/figure-text.ts';
 

@@ -34,9 +34,10 @@ export function nextChange(
 
 const SAME = 1.02;
 
+const same = (one: number, other: number): boolean =>
+  Math.max(one, other) / Math.min(one, other) < SAME;
+
 function isSameSetting(first: Recipe, second: Recipe): boolean {
-  const same = (one: number, other: number): boolean =>
-    Math.max(one, other) / Math.min(one, other) < SAME;
   return (
     same(first.shutterS, second.shutterS) &&
     same(first.fNumber, second.fNumber) &&

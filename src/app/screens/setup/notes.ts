@@ -59,13 +59,14 @@ function isNearSun({ light, framing }: SetupView): boolean {
   const { toPicture, toDirection } = projection(projectedFraming(framing));
   const point = toPicture(sun);
   if (point === null) return false;
-  const inside = (fraction: number): number => Math.min(0.5, Math.max(-0.5, fraction));
   const nearest = toDirection({
     xFraction: inside(point.xFraction),
     yFraction: inside(point.yFraction),
   });
   return angleBetweenDeg(sun, nearest) <= 5;
 }
+
+const inside = (fraction: number): number => Math.min(0.5, Math.max(-0.5, fraction));
 
 function lightNotes(view: SetupView): readonly Note[] {
   const notes: Note[] = [];

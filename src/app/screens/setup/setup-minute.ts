@@ -15,7 +15,8 @@ export function setupBlock(
 ): SetupBlock {
   const startMs =
     instantAtClock(date, setup.startClock, spot.zone) ??
-    dayBoundsMs(date, spot.zone).startMs + 12 * MS_PER_HOUR;
+    instantAtClock(date, '12:00', spot.zone) ??
+    dayBoundsMs(date, spot.zone).startMs;
   return { startMs, endMs: startMs + setup.durationMin * MS_PER_MIN };
 }
 

@@ -8,7 +8,9 @@ import { shutterText } from './recipe-text.ts';
 /** '2.0 under', '0.3 over', 'no light at all' */
 export function underText(stopsFromCard: number): string {
   if (stopsFromCard === -Infinity) return 'no light at all';
-  return stopsFromCard > 0.05 ? `${tenths(stopsFromCard)} over` : `${tenths(Math.abs(stopsFromCard))} under`;
+  return stopsFromCard > 0.05
+    ? `${tenths(stopsFromCard)} over`
+    : `${tenths(Math.abs(stopsFromCard))} under`;
 }
 
 /** 'Hard reflector, 18 cm with grid, 2.9 m away, 30° to the camera’s right, 2.3 m high' */

@@ -3,33 +3,34 @@ import { useEffect, useState } from 'react';
 import type { SetupCaseInput } from '../../../core/plan/setup-case.ts';
 import { useServices, type Services } from '../../state/services.ts';
 
-/** What the worker found for exactly what is asked now, or where it stands. */
-export type WorkedOut<Answer> =
-  | { readonly state: 'waiting' | 'failed' }
-  | { readonly state: 'done'; readonly answer: Answer };
+type Found<Answer> = { readonly asked: SetupCaseInput; readonly answer: Answer };
 
-type Kept<Answer> = { readonly asked: SetupCaseInput; readonly out: WorkedOut<Answer> };
+export type WorkedOut<Answer> = {
+  /** Where the answer to what is asked now stands. */
+  readonly state: 'waiting' | 'failed' | 'done';
+  /** The last answer and what it was asked for; of an older question until the state is done. */
+  readonly last: Found<Answer> | null;
+};
 
-const WAITING = { state: 'waiting' } as const;
-
-/** Asks the worker; the latest question wins and an older answer is never shown for it. */
+/** Asks the worker; the latest question wins. Null asks nothing yet. */
 export function useWorkedOut<Answer>(
   asked: SetupCaseInput | null,
   ask: (compute: Services['compute'], asked: SetupCaseInput) => Promise<Answer | null>,
 ): WorkedOut<Answer> {
   const { compute } = useServices();
-  const [kept, setKept] = useState<Kept<Answer> | null>(null);
+  const [last, setLast] = useState<Found<Answer> | null>(null);
+  const [failed, setFailed] = useState<SetupCaseInput | null>(null);
   useEffect(
     function askWorker() {
       if (asked === null) return undefined;
       let current = true;
       ask(compute, asked)
         .then((answer) => {
-          if (current && answer !== null) setKept({ asked, out: { state: 'done', answer } });
+          if (current && answer !== null) setLast({ asked, answer });
         })
         .catch((error: unknown) => {
           console.error(error);
-          if (current) setKept({ asked, out: { state: 'failed' } });
+          if (current) setFailed(asked);
         });
       return () => {
         current = false;
@@ -37,5 +38,6 @@ export function useWorkedOut<Answer>(
     },
     [compute, asked, ask],
   );
-  return kept !== null && kept.asked === asked ? kept.out : WAITING;
+  if (asked !== null && last?.asked === asked) return { state: 'done', last };
+  return { state: asked !== null && failed === asked ? 'failed' : 'waiting', last };
 }

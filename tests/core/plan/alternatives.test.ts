@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+
+import { alternatives, type Alternative } from '../../../src/core/plan/alternatives.ts';
+import { editSetup } from '../../../src/core/plan/edits.ts';
+import type { WorkingSetup } from '../../../src/core/plan/setup-view.ts';
+import { defined } from '../../support/defined.ts';
+import { demoMinute } from '../../support/demo-minute.ts';
+
+const MINUTES = [
+  { setupId: 'quartet', clock: '20:42', condition: 'broken-cloud' },
+  { setupId: 'two-violins', clock: '07:30', condition: 'clear' },
+  { setupId: 'cello', clock: '18:00', condition: 'haze' },
+  { setupId: 'viola', clock: '18:20', condition: 'heavy-overcast' },
+] as const;
+
+const working = ({ view }: Alternative): WorkingSetup | null =>
+  view.answer.ok ? view.answer.value : null;
+
+describe.each(MINUTES)('other ways to the sky of $setupId at $clock, $condition', (minute) => {
+  const { setupId, clock, condition } = minute;
+  const ways = alternatives(demoMinute(setupId, clock, condition));
+  const of = (kind: Alternative['way']['kind']): WorkingSetup | null =>
+    working(defined(ways.find(({ way }) => way.kind === kind)));
+
+  test('begin with the planned one, and each that works lands by the second path', () => {
+    expect(ways[0]?.way.kind).toBe('as-planned');
+    expect(of('as-planned')).not.toBeNull();
+    for (const way of ways) {
+      const found = working(way);
+      if (found === null) continue;
+      expect(found.forward.lands).toBe(true);
+      expect(found.forward.worstStops).toBeLessThanOrEqual(1 / 6 + 1e-4);
+      expect(Math.abs(found.recipe.skyStops + way.view.setup.holdStops)).toBeLessThanOrEqual(
+        1 / 6 + 1e-4,
+      );
+    }
+  });
+
+  test('stopping down uses no filter, opening behind ND the widest aperture of all', () => {
+    const [down, open] = [of('stop-down'), of('open-behind-nd')];
+    if (down !== null) expect(down.recipe.ndStops).toBe(0);
+    if (down !== null && open !== null)
+      expect(open.recipe.fNumber).toBeLessThanOrEqual(down.recipe.fNumber);
+  });
+
+  test('aperture and ND cost no power and buy no reach: both have the same in hand', () => {
+    const [planned, open] = [of('as-planned'), of('open-behind-nd')];
+    if (open === null) return;
+    expect(open.recipe.inHandStops).toBeCloseTo(defined(planned).recipe.inHandStops, 9);
+  });
+
+  test('high-speed sync goes two stops over sync and costs the constant two stops of reach', () => {
+    const hss = of('high-speed-sync');
+    if (hss === null) return;
+    expect(hss.recipe.shutterS).toBeCloseTo(1 / 1000, 4);
+    expect(hss.recipe.highSpeedSync).toBe(true);
+    const lost = defined(of('as-planned')).recipe.inHandStops - hss.recipe.inHandStops;
+    // Ambient adds the same to both, so that a little less than two stops is lost.
+    expect(lost).toBeLessThanOrEqual(2 + 1e-9);
+    expect(lost).toBeGreaterThan(1.4);
+  });
+
+  test('depth of field is the less the wider the aperture', () => {
+    const bySize = ways
+      .filter(({ sharp, view }) => sharp !== null && view.answer.ok)
+      .map((way) => ({ n: defined(working(way)).recipe.fNumber, sharp: defined(way.sharp) }))
+      .toSorted((one, other) => one.n - other.n);
+    const near = bySize.map(({ sharp }) => sharp.nearM);
+    expect(near).toEqual(near.toSorted((one, other) => other - one));
+  });
+});
+
+test('a stop-down way is free of the user’s pins, and the document asked from stays as it was', () => {
+  const asked = demoMinute('quartet', '20:42', 'broken-cloud', editSetup('quartet', { pinnedFNumber: 2.8 }));
+  const before = structuredClone(asked.shoot);
+  const ways = alternatives(asked);
+  expect(defined(working(defined(ways[0]))).recipe.fNumber).toBeCloseTo(2.83, 1);
+  expect(defined(working(defined(ways[1]))).recipe.fNumber).toBeGreaterThan(4);
+  expect(asked.shoot).toEqual(before);
+});

@@ -1,0 +1,79 @@
+import { describe, expect, test } from 'vitest';
+
+import { SKY_CONDITIONS } from '../../../src/core/daylight/sky-condition.ts';
+import { demoKit } from '../../../src/core/plan/demo-kit.ts';
+import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
+import {
+  COLUMN_ROLES,
+  setupColumn,
+  VERDICTS,
+  type SetupColumn,
+} from '../../../src/core/plan/setup-column.ts';
+import { setupScene } from '../../../src/core/plan/setup-light.ts';
+import { setupQuestion } from '../../../src/core/plan/setup-lights.ts';
+import { defined } from '../../support/defined.ts';
+import { demoMinute, viewOfMinute } from '../../support/demo-minute.ts';
+
+const columnOf = (setupId: string, condition: (typeof SKY_CONDITIONS)[number]): SetupColumn => {
+  const shoot = { ...demoShoot(), condition };
+  const setup = defined(shoot.setups[setupId]);
+  const spot = defined(shoot.spots[setup.spotId]);
+  const question = setupQuestion(setup, spot, demoKit());
+  if (!question.ok) throw new Error('expected a question');
+  const scene = setupScene(shoot, setup, spot);
+  return setupColumn({ scene, question: question.value, date: shoot.date, stepMin: 10 });
+};
+
+const CASES = SKY_CONDITIONS.flatMap((condition) =>
+  Object.keys(demoShoot().setups).map((setupId) => ({ setupId, condition })),
+);
+
+describe('a day of a setup', () => {
+  test.each(CASES)('$setupId, $condition: each step says what the setup says at that minute', ({ setupId, condition }) => {
+    const column = columnOf(setupId, condition);
+    expect(column.instantMs).toHaveLength(144);
+    for (const at of [0, 33, 40, 47, 61, 78, 96, 108, 115, 119, 121, 124, 127, 143]) {
+      const instantMs = defined(column.instantMs[at]);
+      const asked = { ...demoMinute(setupId, '12:00', condition), instantMs };
+      const view = viewOfMinute(asked);
+      const verdict = defined(VERDICTS[defined(column.verdict[at])]);
+      const { answer } = view;
+      expect(column.referenceEv[at]).toBeCloseTo(view.referenceEv, 9);
+      expect(column.ambientHiddenEv[at]).toBeCloseTo(view.light.ambientHiddenEv, 9);
+      if (answer.ok) {
+        expect(verdict).toBe('works');
+        expect(column.inHandStops[at]).toBeCloseTo(answer.value.recipe.inHandStops, 9);
+        expect(column.reachEv[at]).toBeCloseTo(answer.value.recipe.reachEv, 9);
+        expect(column.shortByStops[at]).toBe(0);
+        expect(COLUMN_ROLES[defined(column.limitingRole[at])]).toBe(
+          answer.value.recipe.limitingRole,
+        );
+      } else {
+        const { kind, limit, shortByStops } = answer.problem;
+        expect(verdict).toBe(
+          kind === 'no-setting' ? (limit === 'too-bright' ? 'too-bright' : 'too-dark') : kind,
+        );
+        expect(column.shortByStops[at]).toBeCloseTo(shortByStops, 9);
+      }
+    }
+  });
+
+  test('without lights to ask for it is the light alone, and no minute is judged', () => {
+    const shoot = demoShoot();
+    const setup = defined(shoot.setups.quartet);
+    const scene = setupScene(shoot, setup, defined(shoot.spots.pier));
+    const column = setupColumn({ scene, question: null, date: shoot.date, stepMin: 60 });
+    expect(new Set(column.verdict)).toEqual(new Set([VERDICTS.indexOf('not-asked')]));
+    expect(column.patchEv[12]).toBeGreaterThan(10);
+    expect(column.reachEv.every(Number.isNaN)).toBe(true);
+  });
+
+  test('the day on which clocks go forward has 23 hours, the one on which they go back 25', () => {
+    const shoot = demoShoot();
+    const scene = setupScene(shoot, defined(shoot.setups.cello), defined(shoot.spots.lighthouse));
+    const steps = (date: string): number =>
+      setupColumn({ scene, question: null, date, stepMin: 60 }).instantMs.length;
+    expect(steps('2027-03-28')).toBe(23);
+    expect(steps('2027-10-31')).toBe(25);
+  });
+});

@@ -1,0 +1,91 @@
+import type { Page } from '@playwright/test';
+
+import { expect, test } from './support/app-page.ts';
+
+const figure = (page: Page, name: string) => page.locator(`[data-figure="${name}"]`).first();
+const field = (page: Page, name: string) => page.locator(`[data-field="${name}"]`).first();
+
+/** The number in a text such as 'EV 13.8 ± 1.6' or '0.6 in hand'. */
+const firstNumber = (text: string | null): number =>
+  Number(/[−-]?\d+(\.\d+)?/.exec(text ?? '')?.[0].replace('−', '-'));
+
+const write = async (page: Page, name: string, text: string): Promise<void> => {
+  await field(page, name).fill(text);
+  await field(page, name).press('Enter');
+};
+
+test('from first start to a pinned recipe that is still there after a reload', async ({ page }) => {
+  await test.step('the demo opens on the map with its first figures', async () => {
+    await page.goto('./');
+    await expect(page.locator('[data-first-figures="drawn"]')).toBeVisible();
+    await expect(figure(page, 'spot-name')).toHaveText('Pier head');
+  });
+
+  await test.step('turning the camera by the wedge moves the sky in the frame', async () => {
+    const before = await figure(page, 'patch-ev').textContent();
+    const handle = page.getByRole('slider', { name: /Pier head/ });
+    await handle.focus();
+    for (let turn = 0; turn < 3; turn += 1) await handle.press('Shift+ArrowRight');
+    await handle.blur();
+    await expect(field(page, 'bearing')).toHaveValue('330');
+    await expect(figure(page, 'patch-ev')).not.toHaveText(before ?? '');
+  });
+
+  await test.step('the day shows where the lights reach, and the cursor reads it', async () => {
+    await page.getByRole('link', { name: 'Day', exact: true }).first().click();
+    const columns = page.locator('[data-column]');
+    await expect(columns).toHaveCount(4);
+    const grid = page.locator('[data-day-grid]');
+    const box = await grid.boundingBox();
+    if (box === null) throw new Error('the day grid has no box');
+    await page.mouse.move(box.x + 60, box.y + box.height * 0.5);
+    await expect(figure(page, 'day-in-hand')).toContainText(/short by|too much/);
+    await page.mouse.move(box.x + 60, box.y + box.height * 0.965);
+    await expect(figure(page, 'day-in-hand')).toContainText('in hand');
+  });
+
+  await test.step('the setup gives the recipe in working order', async () => {
+    await page.getByRole('link', { name: 'Setup', exact: true }).first().click();
+    await field(page, 'setup').selectOption({ label: '20:00 Four on the pier head' });
+    await expect(figure(page, 'shutter')).toContainText('1/250');
+    await expect(figure(page, 'aperture')).toContainText('f/');
+    await expect(figure(page, 'power-key')).toContainText('below full');
+    await expect(figure(page, 'meter-key')).toContainText('f/');
+    await expect(figure(page, 'recycle')).toContainText('s');
+    await expect(figure(page, 'pops')).toContainText(/\d/);
+  });
+
+  const pinned = await test.step('pinning the power of the key keeps it', async () => {
+    await page.locator('[data-pin="power-key"]').click();
+    await expect(page.locator('[data-pin="power-key"]')).toHaveAttribute('aria-pressed', 'true');
+    return figure(page, 'power-key').textContent();
+  });
+
+  const metered = await test.step('a metered shot makes the head one’s own', async () => {
+    await page.getByRole('link', { name: 'Kit', exact: true }).first().click();
+    await write(page, 'reading-f-number', '22');
+    await page.locator('[data-keep-reading]').first().click();
+    await expect(page.locator('[data-drop-reading]').first()).toBeVisible();
+    return figure(page, 'meter-reflector').textContent();
+  });
+  expect(metered).toBe('f/22');
+
+  await test.step('after a reload all of it is still there', async () => {
+    await page.reload();
+    await expect(figure(page, 'meter-reflector')).toHaveText('f/22');
+    await page.getByRole('link', { name: 'Setup', exact: true }).first().click();
+    await field(page, 'setup').selectOption({ label: '20:00 Four on the pier head' });
+    await expect(page.locator('[data-pin="power-key"]')).toHaveAttribute('aria-pressed', 'true');
+    expect(firstNumber(pinned)).not.toBeNaN();
+    await page.getByRole('link', { name: 'Scout', exact: true }).first().click();
+    await expect(field(page, 'bearing')).toHaveValue('330');
+  });
+
+  await test.step('undo takes the reading back and leaves the bearing', async () => {
+    await page.locator('[data-undo]').click();
+    await page.getByRole('link', { name: 'Kit', exact: true }).first().click();
+    await expect(figure(page, 'meter-reflector')).not.toHaveText('f/22');
+    await page.getByRole('link', { name: 'Scout', exact: true }).first().click();
+    await expect(field(page, 'bearing')).toHaveValue('330');
+  });
+});
