@@ -58,7 +58,7 @@ test('a shoot saved as a file comes back as it was, as a copy beside it', async 
   await page.locator('input[data-import-shoot]').setInputFiles(path);
   await expect(page.locator('[data-import-plan]')).toContainText('Quartet album cover');
   await page.locator('[data-import-take]').click();
-  await page.getByRole('button', { name: 'Close' }).click();
+  await expect(page.locator('output.said')).toContainText('Imported Quartet album cover');
   await expect(page.locator('[data-figure="spot-name"]').first()).toHaveText('Pier head');
 });
 

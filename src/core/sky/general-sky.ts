@@ -1,6 +1,7 @@
 import type { SunPosition } from '../sun-moon/sun-position.ts';
-import { acosDeg, cosDeg, radFromDeg, sinDeg } from '../units/angle.ts';
-import { type Direction, angleBetweenDeg } from '../units/direction.ts';
+import { acosDeg, radFromDeg } from '../units/angle.ts';
+import type { Direction } from '../units/direction.ts';
+import { unitVector } from './framing.ts';
 import { GENERAL_SKIES, type GeneralSky, type GeneralSkyType } from './general-sky.data.ts';
 
 /**
@@ -20,14 +21,14 @@ export const generalSky = (
 ): ((direction: Direction) => number) => {
   const sky = GENERAL_SKIES[type];
   const indicatrix = indicatrixOf(sky);
-  const sunDirection = { azimuthDeg: sun.azimuthDeg, altitudeDeg: sun.apparentAltitudeDeg };
-  const atZenith = gradation(sky, 1) * indicatrix(sinDeg(sun.apparentAltitudeDeg));
-  return (direction) =>
-    direction.altitudeDeg >= 0
-      ? (gradation(sky, sinDeg(direction.altitudeDeg)) *
-          indicatrix(cosDeg(angleBetweenDeg(sunDirection, direction)))) /
-        atZenith
-      : NaN;
+  const toSun = unitVector({ azimuthDeg: sun.azimuthDeg, altitudeDeg: sun.apparentAltitudeDeg });
+  const atZenith = gradation(sky, 1) * indicatrix(toSun.up);
+  return (direction) => {
+    if (!(direction.altitudeDeg >= 0)) return NaN;
+    const { east, north, up } = unitVector(direction);
+    const cosineFromSun = east * toSun.east + north * toSun.north + up * toSun.up;
+    return (gradation(sky, up) * indicatrix(cosineFromSun)) / atZenith;
+  };
 };
 
 /** The change from horizon, where it is 1, to zenith. Takes the sine of an altitude, 0 to 1. */

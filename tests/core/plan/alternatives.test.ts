@@ -71,7 +71,12 @@ describe.each(MINUTES)('other ways to the sky of $setupId at $clock, $condition'
 });
 
 test('a stop-down way is free of the user’s pins, and the document asked from stays as it was', () => {
-  const asked = demoMinute('quartet', '20:42', 'broken-cloud', editSetup('quartet', { pinnedFNumber: 2.8 }));
+  const asked = demoMinute(
+    'quartet',
+    '20:42',
+    'broken-cloud',
+    editSetup('quartet', { pinnedFNumber: 2.8 }),
+  );
   const before = structuredClone(asked.shoot);
   const ways = alternatives(asked);
   expect(defined(working(defined(ways[0]))).recipe.fNumber).toBeCloseTo(2.83, 1);

@@ -24,15 +24,20 @@ const modifier = (name: string) =>
   defined(GENERIC_KIT_MODIFIERS.find((one) => one.name.startsWith(name)));
 
 describe('the ready entries of the kit', () => {
-  test.each(SHELVES)('$shelf pass the schema, each under a name of its own', ({ entries, schema }) => {
-    expect(entries.length).toBeGreaterThan(0);
-    for (const entry of entries)
-      expect(schema.safeParse({ ...entry, order: 'n' }).success, entry.name).toBe(true);
-    expect(new Set(entries.map(({ name }) => name)).size).toBe(entries.length);
-  });
+  test.each(SHELVES)(
+    '$shelf pass the schema, each under a name of its own',
+    ({ entries, schema }) => {
+      expect(entries.length).toBeGreaterThan(0);
+      for (const entry of entries)
+        expect(schema.safeParse({ ...entry, order: 'n' }).success, entry.name).toBe(true);
+      expect(new Set(entries.map(({ name }) => name)).size).toBe(entries.length);
+    },
+  );
 
   test('twice the watt-seconds never make less light', () => {
-    const byEnergy = GENERIC_HEADS.toSorted((one, other) => (one.energyWs ?? 0) - (other.energyWs ?? 0));
+    const byEnergy = GENERIC_HEADS.toSorted(
+      (one, other) => (one.energyWs ?? 0) - (other.energyWs ?? 0),
+    );
     const numbers = byEnergy.map(({ guideNumberM }) => guideNumberM ?? 0);
     expect(numbers).toEqual(numbers.toSorted((one, other) => one - other));
   });

@@ -266,7 +266,7 @@ describe('laws', () => {
     let undos = 0;
     let held = 0;
     fc.assert(
-      fc.property(fc.array(act, { minLength: 10, maxLength: 40, size: 'max' }), (acts) => {
+      fc.property(fc.array(act, { minLength: 25, maxLength: 40, size: 'max' }), (acts) => {
         let desk: Desk = { shoot: small(), log: [] };
         /** Who wrote each field, the latest last; an undo takes its author's mark off. */
         const writers = new Map<string, Mark[]>();

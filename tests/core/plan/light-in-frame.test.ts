@@ -25,6 +25,9 @@ const stand = (changes: Partial<LightStand>): LightStand => ({
   ...changes,
 });
 
+const above = (distanceM: number): boolean =>
+  lightInFrame(stand({ distanceM, heightM: 1.65 + distanceM }), row, framing);
+
 describe('whether a light’s face stands in the picture', () => {
   test('between camera and subject on the axis it does, behind the camera it does not', () => {
     expect(lightInFrame(stand({}), row, framing)).toBe(true);
@@ -44,8 +47,6 @@ describe('whether a light’s face stands in the picture', () => {
   });
 
   test('above the head it leaves at 12/35 of the camera distance, 1.714 m', () => {
-    const above = (distanceM: number): boolean =>
-      lightInFrame(stand({ distanceM, heightM: 1.65 + distanceM }), row, framing);
     expect(above(1.7)).toBe(true);
     expect(above(1.73)).toBe(false);
   });

@@ -51,7 +51,14 @@ const reading: Reading = {
 const gel: Gel = { order: 'n', name: 'Warm', stops: 0.7, miredShift: 159 };
 
 const made = (changes: Partial<Parameters<typeof headWithModifier>[0]>) =>
-  headWithModifier({ head: head(), modifier: box, modifierId: 'box', gel: null, light: bare, ...changes });
+  headWithModifier({
+    head: head(),
+    modifier: box,
+    modifierId: 'box',
+    gel: null,
+    light: bare,
+    ...changes,
+  });
 
 describe('what a head gives through a modifier', () => {
   test('its guide number less modifier, diffuser, baffle and gel, which add in stops', () => {

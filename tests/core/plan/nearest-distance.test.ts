@@ -1,5 +1,5 @@
-import { fc, test as property } from '@fast-check/vitest';
-import { expect } from 'vitest';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
 
 import { lightInFrame } from '../../../src/core/plan/light-in-frame.ts';
 import { nearestDistanceM } from '../../../src/core/plan/nearest-distance.ts';
@@ -26,32 +26,34 @@ const cases = fc.record({
   cameraDistanceM: span(1.5, 9),
 });
 
-property.prop([cases], { numRuns: 400 })(
-  'a light moved to its nearest place is neither in the picture nor past the spread, and a step nearer it would be',
-  ({ stand, row, focalLengthMm, cameraDistanceM }) => {
-    const framing: ShootFraming = {
-      bearingDeg: 80,
-      tiltDeg: 5,
-      focalLengthMm,
-      sensorWidthMm: 36,
-      sensorHeightMm: 24,
-      orientation: 'landscape',
-      cameraDistanceM,
-      cameraHeightM: 1.5,
-    };
-    const breaks = (distanceM: number): boolean => {
-      const moved = { ...stand, distanceM };
-      return (
-        distanceM < 0.5 ||
-        lightInFrame(moved, row, framing) ||
-        faceSpread(moved, row).spreadStops > row.spreadLimitStops
-      );
-    };
-    const nearestM = nearestDistanceM(stand, row, framing);
-    expect(nearestM).toBeLessThanOrEqual(stand.distanceM);
-    const stepsTaken = Math.round((stand.distanceM - nearestM) / 0.05);
-    for (let steps = 1; steps <= stepsTaken; steps += 1)
-      expect(breaks(stand.distanceM - steps * 0.05)).toBe(false);
-    expect(breaks(stand.distanceM - (stepsTaken + 1) * 0.05)).toBe(true);
-  },
-);
+test('a light moved to its nearest place is neither in the picture nor past the spread, and a step nearer it would be', () => {
+  fc.assert(
+    fc.property(cases, ({ stand, row, focalLengthMm, cameraDistanceM }) => {
+      const framing: ShootFraming = {
+        bearingDeg: 80,
+        tiltDeg: 5,
+        focalLengthMm,
+        sensorWidthMm: 36,
+        sensorHeightMm: 24,
+        orientation: 'landscape',
+        cameraDistanceM,
+        cameraHeightM: 1.5,
+      };
+      const breaks = (distanceM: number): boolean => {
+        const moved = { ...stand, distanceM };
+        return (
+          distanceM < 0.5 ||
+          lightInFrame(moved, row, framing) ||
+          faceSpread(moved, row).spreadStops > row.spreadLimitStops
+        );
+      };
+      const nearestM = nearestDistanceM(stand, row, framing);
+      expect(nearestM).toBeLessThanOrEqual(stand.distanceM);
+      const stepsTaken = Math.round((stand.distanceM - nearestM) / 0.05);
+      for (let steps = 1; steps <= stepsTaken; steps += 1)
+        expect(breaks(stand.distanceM - steps * 0.05)).toBe(false);
+      expect(breaks(stand.distanceM - (stepsTaken + 1) * 0.05)).toBe(true);
+    }),
+    { numRuns: 400 },
+  );
+});

@@ -29,34 +29,37 @@ const CASES = SKY_CONDITIONS.flatMap((condition) =>
 );
 
 describe('a day of a setup', () => {
-  test.each(CASES)('$setupId, $condition: each step says what the setup says at that minute', ({ setupId, condition }) => {
-    const column = columnOf(setupId, condition);
-    expect(column.instantMs).toHaveLength(144);
-    for (const at of [0, 33, 40, 47, 61, 78, 96, 108, 115, 119, 121, 124, 127, 143]) {
-      const instantMs = defined(column.instantMs[at]);
-      const asked = { ...demoMinute(setupId, '12:00', condition), instantMs };
-      const view = viewOfMinute(asked);
-      const verdict = defined(VERDICTS[defined(column.verdict[at])]);
-      const { answer } = view;
-      expect(column.referenceEv[at]).toBeCloseTo(view.referenceEv, 9);
-      expect(column.ambientHiddenEv[at]).toBeCloseTo(view.light.ambientHiddenEv, 9);
-      if (answer.ok) {
-        expect(verdict).toBe('works');
-        expect(column.inHandStops[at]).toBeCloseTo(answer.value.recipe.inHandStops, 9);
-        expect(column.reachEv[at]).toBeCloseTo(answer.value.recipe.reachEv, 9);
-        expect(column.shortByStops[at]).toBe(0);
-        expect(COLUMN_ROLES[defined(column.limitingRole[at])]).toBe(
-          answer.value.recipe.limitingRole,
-        );
-      } else {
-        const { kind, limit, shortByStops } = answer.problem;
-        expect(verdict).toBe(
-          kind === 'no-setting' ? (limit === 'too-bright' ? 'too-bright' : 'too-dark') : kind,
-        );
-        expect(column.shortByStops[at]).toBeCloseTo(shortByStops, 9);
+  test.each(CASES)(
+    '$setupId, $condition: each step says what the setup says at that minute',
+    ({ setupId, condition }) => {
+      const column = columnOf(setupId, condition);
+      expect(column.instantMs).toHaveLength(144);
+      for (const at of [0, 33, 40, 47, 61, 78, 96, 108, 115, 119, 121, 124, 127, 143]) {
+        const instantMs = defined(column.instantMs[at]);
+        const asked = { ...demoMinute(setupId, '12:00', condition), instantMs };
+        const view = viewOfMinute(asked);
+        const verdict = defined(VERDICTS[defined(column.verdict[at])]);
+        const { answer } = view;
+        expect(column.referenceEv[at]).toBeCloseTo(view.referenceEv, 9);
+        expect(column.ambientHiddenEv[at]).toBeCloseTo(view.light.ambientHiddenEv, 9);
+        if (answer.ok) {
+          expect(verdict).toBe('works');
+          expect(column.inHandStops[at]).toBeCloseTo(answer.value.recipe.inHandStops, 9);
+          expect(column.reachEv[at]).toBeCloseTo(answer.value.recipe.reachEv, 9);
+          expect(column.shortByStops[at]).toBe(0);
+          expect(COLUMN_ROLES[defined(column.limitingRole[at])]).toBe(
+            answer.value.recipe.limitingRole,
+          );
+        } else {
+          const { kind, limit, shortByStops } = answer.problem;
+          expect(verdict).toBe(
+            kind === 'no-setting' ? (limit === 'too-bright' ? 'too-bright' : 'too-dark') : kind,
+          );
+          expect(column.shortByStops[at]).toBeCloseTo(shortByStops, 9);
+        }
       }
-    }
-  });
+    },
+  );
 
   test('without lights to ask for it is the light alone, and no minute is judged', () => {
     const shoot = demoShoot();

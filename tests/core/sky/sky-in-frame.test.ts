@@ -145,30 +145,30 @@ const sunAt = (azimuthDeg: number, altitudeDeg: number) => ({
   apparentAltitudeDeg: altitudeDeg,
 });
 
-describe('the sun in the frame', () => {
-  const read = (
-    sun: ReturnType<typeof sunAt>,
-    skyline: readonly { azimuthDeg: number; altitudeDeg: number }[] = [],
-  ) => skyInFrame({ sky: generalSky(12, sun), framing: LEVEL, skyline, sun });
+const readWithSun = (
+  sun: ReturnType<typeof sunAt>,
+  skyline: readonly { azimuthDeg: number; altitudeDeg: number }[] = [],
+) => skyInFrame({ sky: generalSky(12, sun), framing: LEVEL, skyline, sun });
 
+describe('the sun in the frame', () => {
   test('50 mm on 36 mm sees 19.8° to each side', () => {
-    expect(read(sunAt(90 + 19.7, 0.5))?.sunInFrame).toBe(true);
-    expect(read(sunAt(90 + 19.9, 0.5))?.sunInFrame).toBe(false);
-    expect(read(sunAt(270, 5))?.sunInFrame).toBe(false);
+    expect(readWithSun(sunAt(90 + 19.7, 0.5))?.sunInFrame).toBe(true);
+    expect(readWithSun(sunAt(90 + 19.9, 0.5))?.sunInFrame).toBe(false);
+    expect(readWithSun(sunAt(270, 5))?.sunInFrame).toBe(false);
   });
 
   test('it does not count behind a hill or under the horizon', () => {
     const hill = [{ azimuthDeg: 90, altitudeDeg: 6 }];
-    expect(read(sunAt(90, 5), hill)?.sunInFrame).toBe(false);
-    expect(read(sunAt(90, 7), hill)?.sunInFrame).toBe(true);
-    expect(read(sunAt(90, -0.1))?.sunInFrame).toBe(false);
+    expect(readWithSun(sunAt(90, 5), hill)?.sunInFrame).toBe(false);
+    expect(readWithSun(sunAt(90, 7), hill)?.sunInFrame).toBe(true);
+    expect(readWithSun(sunAt(90, -0.1))?.sunInFrame).toBe(false);
   });
 
   test('the brightest sky is then the sky in its own direction', () => {
     const sun = sunAt(94, 5);
     const sky = generalSky(12, sun);
     const expected = Math.log2(sky({ azimuthDeg: 94, altitudeDeg: 5 }) / 0.125);
-    expect(read(sun)?.maxEv).toBeCloseTo(expected, 9);
+    expect(readWithSun(sun)?.maxEv).toBeCloseTo(expected, 9);
   });
 });
 

@@ -1,0 +1,271 @@
+import { produce } from 'immer';
+import { describe, expect, test } from 'vitest';
+
+import { SKY_CONDITIONS } from '../../../src/core/daylight/sky-condition.ts';
+import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
+import { editLight, editSetup, together, type Edit } from '../../../src/core/plan/edits.ts';
+import { lightInFrame } from '../../../src/core/plan/light-in-frame.ts';
+import type { SetupCaseInput } from '../../../src/core/plan/setup-case.ts';
+import { setupFixes } from '../../../src/core/plan/setup-fixes.ts';
+import { fixEdit, type SetupChange, type SetupFix } from '../../../src/core/plan/setup-fix.ts';
+import { setupView, type SetupView } from '../../../src/core/plan/setup-view.ts';
+import type { Shoot } from '../../../src/core/plan/shoot.ts';
+import { instantAtClock } from '../../../src/core/units/civil-time.ts';
+import { defined } from '../../support/defined.ts';
+import { demoMinute, viewOfMinute } from '../../support/demo-minute.ts';
+
+/** The setup solved again on the document with an edit made, at its new time where it moved. */
+function afterEdit(asked: SetupCaseInput, edit: Edit<Shoot>): SetupView | null {
+  const shoot = produce(asked.shoot, edit);
+  const clock = shoot.setups[asked.setupId]?.startClock;
+  const moved = clock !== asked.shoot.setups[asked.setupId]?.startClock;
+  const instantMs = moved
+    ? defined(instantAtClock(shoot.date, defined(clock), 'Europe/Rome'))
+    : asked.instantMs;
+  const view = setupView({ ...asked, shoot, instantMs });
+  return view.ok ? view.value : null;
+}
+
+const inHand = (view: SetupView | null): number | null =>
+  view?.answer.ok === true ? view.answer.value.recipe.inHandStops : null;
+
+/** One step less of a change that goes in small steps: 0.05 m (0.01 close by), a tenth of a stop. */
+function oneStepWeaker(fix: SetupFix): SetupFix | null {
+  const change = defined(fix.changes.at(-1));
+  const weaker = (() => {
+    switch (change.kind) {
+      case 'distance': {
+        const stepM = change.distanceM < 0.75 - 1e-9 ? 0.01 : 0.05;
+        return { ...change, distanceM: change.distanceM + (change.closer ? stepM : -stepM) };
+      }
+      case 'hold':
+        return { ...change, holdStops: change.holdStops + (change.deeper ? -0.1 : 0.1) };
+      case 'unlit-under':
+        return { ...change, unlitUnderStops: change.unlitUnderStops + 0.1 };
+      default:
+        return null;
+    }
+  })();
+  return weaker === null ? null : { ...fix, changes: [...fix.changes.slice(0, -1), weaker] };
+}
+
+/** Sky and flash alike: none of these brings a sky within reach. */
+const NEVER_FOR_REACH: readonly SetupChange['kind'][] = [
+  'nd',
+  'head-nd',
+  'tripod',
+  'part-on',
+  'unlit-under',
+  'shade',
+];
+
+function expectFixesToFix(asked: SetupCaseInput): readonly SetupFix[] {
+  const view = viewOfMinute(asked);
+  if (view.answer.ok) {
+    expect(setupFixes(asked)).toEqual([]);
+    return [];
+  }
+  const { kind } = view.answer.problem;
+  const fixes = setupFixes(asked);
+  for (const fix of fixes) {
+    const what = JSON.stringify(fix.changes);
+    if (kind === 'sky-above-reach')
+      for (const change of fix.changes) {
+        expect(NEVER_FOR_REACH, what).not.toContain(change.kind);
+        expect(change.kind === 'unpin' ? change.pin : 'none', what).not.toMatch(
+          /aperture|iso|filters/,
+        );
+      }
+    const edit = fixEdit(asked.setupId, fix);
+    if (edit === null) {
+      expect(
+        fix.changes.some((change) =>
+          ['sync-shutter', 'polariser', 'nd', 'head-nd'].includes(change.kind),
+        ),
+        what,
+      ).toBe(true);
+      continue;
+    }
+    const left = inHand(afterEdit(asked, edit));
+    expect(left, `${what} does not fix`).not.toBeNull();
+    expect(left, what).toBeCloseTo(fix.inHandStops, 6);
+    expect(left, what).toBeGreaterThanOrEqual(-1e-6);
+    const weaker = oneStepWeaker(fix);
+    if (weaker === null) continue;
+    if (kind === 'sky-above-reach') expect(left, what).toBeLessThanOrEqual(0.2);
+    const stillShort = afterEdit(asked, defined(fixEdit(asked.setupId, weaker)));
+    expect(inHand(stillShort), `${what} is more than is needed`).toBeNull();
+  }
+  return fixes;
+}
+
+const kindsOf = (fixes: readonly SetupFix[]): readonly SetupChange['kind'][] =>
+  fixes.flatMap(({ changes }) => changes.map(({ kind }) => kind));
+
+const CLOCKS = ['06:20', '13:00', '19:00', '21:10'];
+
+describe('a fix fixes: made in the document and solved again it gives a recipe, one step weaker it does not', () => {
+  test.each(SKY_CONDITIONS)(
+    'every setup of the demo through the day, %s',
+    { timeout: 120_000 },
+    (condition) => {
+      for (const setupId of Object.keys(demoShoot().setups))
+        for (const clock of CLOCKS) expectFixesToFix(demoMinute(setupId, clock, condition));
+    },
+  );
+
+  /** Key from the side and fill from behind the camera: both out of the picture. */
+  const clearOfTheFrame = together(
+    editLight('quartet', 'key', { angleDeg: 60, distanceM: 4.4 }),
+    editLight('quartet', 'fill', { distanceM: 5.4 }),
+    editSetup('quartet', { spreadLimitStops: 1.2 }),
+  );
+  const strongFill = editLight('quartet', 'fill', { stops: -3, modifierId: 'reflector' });
+
+  test(
+    'a light that can come nearer does, out of the picture and within the spread',
+    { timeout: 60_000 },
+    () => {
+      const asked = demoMinute('quartet', '09:30', 'clear', clearOfTheFrame, strongFill);
+      const fixes = expectFixesToFix(asked);
+      const closer = fixes.filter(({ changes }) =>
+        changes.some((change) => change.kind === 'distance' && change.closer),
+      );
+      expect(closer.length).toBeGreaterThan(0);
+      for (const fix of closer) {
+        const view = defined(afterEdit(asked, defined(fixEdit('quartet', fix))));
+        expect(view.lightsInFrame).toEqual([]);
+        for (const { stand, faces } of view.sources) {
+          expect(lightInFrame(stand, view.setup, view.framing)).toBe(false);
+          expect(faces.spreadStops).toBeLessThanOrEqual(1.2);
+        }
+      }
+    },
+  );
+
+  test(
+    'soft boxes give up baffle and diffuser before they are changed',
+    { timeout: 60_000 },
+    () => {
+      const asked = demoMinute(
+        'cello',
+        '12:30',
+        'broken-cloud',
+        editLight('cello', 'key', { baffle: true, distanceM: 3.5, angleDeg: 80 }),
+        editSetup('cello', { holdStops: 2.6, unlitUnderStops: 0.5 }),
+      );
+      expect(kindsOf(expectFixesToFix(asked))).toContain('part-off');
+    },
+  );
+
+  test(
+    'a pair is offered only where no single change is enough, two at most',
+    { timeout: 60_000 },
+    () => {
+      const asked = demoMinute(
+        'quartet',
+        '18:00',
+        'clear',
+        editSetup('quartet', { clockPinned: true, framingPinned: true, holdStops: 3.5 }),
+        editLight('quartet', 'fill', { headCount: 1, stops: 1, modifierPinned: true }),
+      );
+      const fixes = expectFixesToFix(asked);
+      expect(fixes.length).toBeGreaterThan(0);
+      expect(
+        fixes.some(({ changes }) => changes.length === 1) &&
+          fixes.some(({ changes }) => changes.length === 2),
+      ).toBe(false);
+      if (fixes.some(({ changes }) => changes.length === 2))
+        expect(fixes.length).toBeLessThanOrEqual(2);
+    },
+  );
+});
+
+const pinAll =
+  (setupId: string): Edit<Shoot> =>
+  (shoot) => {
+    const setup = defined(shoot.setups[setupId]);
+    Object.assign(setup, { clockPinned: true, holdPinned: true, framingPinned: true });
+    for (const light of Object.values(setup.lights))
+      Object.assign(light, { distancePinned: true, modifierPinned: true });
+  };
+
+describe('what the user has pinned stays', () => {
+  const PINNED_AWAY: readonly SetupChange['kind'][] = [
+    'clock',
+    'hold',
+    'bearing',
+    'tilt',
+    'focal-length',
+    'distance',
+    'modifier',
+    'part-off',
+    'part-on',
+  ];
+
+  test.each([
+    ['a sky above the reach', 'quartet', '20:00', 'clear'],
+    ['light on the face', 'cello', '13:00', 'clear'],
+    ['a head too strong', 'quartet', '21:10', 'clear'],
+  ] as const)(
+    '%s is not fixed by anything pinned',
+    { timeout: 60_000 },
+    (_, setupId, clock, condition) => {
+      const free = kindsOf(setupFixes(demoMinute(setupId, clock, condition)));
+      expect(free.some((kind) => PINNED_AWAY.includes(kind))).toBe(true);
+      const pinned = expectFixesToFix(demoMinute(setupId, clock, condition, pinAll(setupId)));
+      for (const kind of kindsOf(pinned)) expect(PINNED_AWAY).not.toContain(kind);
+    },
+  );
+
+  test('a pinned shutter leaves sync speed and tripod alone', () => {
+    const asked = demoMinute(
+      'quartet',
+      '20:00',
+      'clear',
+      editSetup('quartet', { pinnedShutterS: 1 / 250 }),
+    );
+    const kinds = kindsOf(expectFixesToFix(asked));
+    for (const kind of ['sync-shutter', 'camera', 'lens', 'tripod'])
+      expect(kinds).not.toContain(kind);
+  });
+
+  test('a pin that is itself the trouble is named, and giving it up works', () => {
+    const asked = demoMinute(
+      'quartet',
+      '20:42',
+      'broken-cloud',
+      editLight('quartet', 'key', { pinnedPowerStops: -8 }),
+    );
+    const view = viewOfMinute(asked);
+    expect(view.answer.ok).toBe(false);
+    const unpin = defined(
+      expectFixesToFix(asked).find(({ changes }) => changes[0]?.kind === 'unpin'),
+    );
+    expect(unpin.changes).toMatchObject([{ kind: 'unpin', pin: 'power', lightIds: ['key'] }]);
+  });
+});
+
+const heads = (input: SetupCaseInput): unknown =>
+  setupFixes(input).flatMap(({ changes }) =>
+    changes.flatMap((change) => (change.kind === 'heads' ? [change.owned] : [])),
+  );
+
+describe('the list of fixes', () => {
+  test('brings what asks least of the crew first: nearer before a second head, a second head before other sync', () => {
+    const kinds = kindsOf(setupFixes(demoMinute('quartet', '20:00', 'clear')));
+    expect(kinds.indexOf('clock')).toBeLessThan(kinds.indexOf('hold'));
+    expect(kinds.indexOf('hold')).toBeLessThan(kinds.indexOf('sync-shutter'));
+  });
+
+  test('shows no second head as owned that the car does not hold', () => {
+    const asked = demoMinute('quartet', '20:00', 'clear');
+    expect(heads(asked)).toEqual([false]);
+    const kit = produce(asked.kit, (draft) => void (defined(draft.heads['head-400']).owned = 2));
+    expect(heads({ ...asked, kit })).toEqual([true]);
+  });
+
+  test('is empty for a setup that is gone or shows no sky', () => {
+    expect(setupFixes({ ...demoMinute('quartet', '20:00', 'clear'), setupId: 'gone' })).toEqual([]);
+  });
+});
