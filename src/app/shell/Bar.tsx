@@ -92,9 +92,7 @@ function ThemeSwitch(): ReactNode {
   const { repository } = useServices();
   const [dim, setDim] = useState(false);
   useEffect(() => {
-    void repository
-      .setting('theme')
-      .then((theme) => setDim(theme.ok && theme.value === 'dim'));
+    void repository.setting('theme').then((theme) => setDim(theme.ok && theme.value === 'dim'));
   }, [repository]);
   useEffect(() => {
     document.documentElement.dataset['theme'] = dim ? 'dim' : 'light';

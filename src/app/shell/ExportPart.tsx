@@ -1,9 +1,8 @@
 import { useState, type ReactNode } from 'react';
 
-import { sensitiveContents, withoutContents } from '../../exchange/sensitive-contents.ts';
-import { writeShootFile } from '../../exchange/shoot-file.ts';
 import { useKit, useShoot } from '../state/documents.tsx';
 import { useServices } from '../state/services.ts';
+import { contentsThatGoAlong, shootFileText } from '../state/shoot-files.ts';
 import { say } from '../state/view.ts';
 import { saveTextFile } from '../ui/save-text-file.ts';
 
@@ -12,19 +11,20 @@ export function ExportPart(): ReactNode {
   const shoot = useShoot();
   const kit = useKit();
   const { nowMs } = useServices();
-  const contents = sensitiveContents(shoot);
+  const contents = contentsThatGoAlong(shoot);
   const [leftOut, setLeftOut] = useState<readonly string[]>([]);
   const keyOf = (content: (typeof contents)[number]): string =>
     `${content.spotId} ${content.field}`;
 
   const save = (): void => {
-    const leaving = withoutContents(
-      shoot,
-      contents.filter((content) => leftOut.includes(keyOf(content))),
-    );
     saveTextFile(
       fileName(shoot.title, shoot.date),
-      writeShootFile({ shoot: leaving, kit, exportedAtMs: nowMs() }),
+      shootFileText({
+        shoot,
+        kit,
+        leftOut: contents.filter((content) => leftOut.includes(keyOf(content))),
+        exportedAtMs: nowMs(),
+      }),
       'application/json',
     );
     say('The shoot file was handed to the browser’s downloads.');
@@ -73,4 +73,9 @@ export function ExportPart(): ReactNode {
 }
 
 const fileName = (title: string, date: string): string =>
-  `${title.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'shoot'}-${date}.json`;
+  `${
+    title
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, '') || 'shoot'
+  }-${date}.json`;

@@ -1,9 +1,8 @@
 import { useState, type ReactNode } from 'react';
 
-import { importShoot, type ShootImport } from '../../exchange/import-shoot.ts';
-import { readShootFile } from '../../exchange/shoot-file.ts';
 import { useEditKit, useKit } from '../state/documents.tsx';
 import { useServices } from '../state/services.ts';
+import { lookAtShootFile, type ShootImport } from '../state/shoot-files.ts';
 import { say } from '../state/view.ts';
 
 type Looked =
@@ -19,15 +18,12 @@ export function ImportPart(props: { readonly onOpenShoot: (id: string) => void }
   const [looked, setLooked] = useState<Looked>({ kind: 'nothing' });
 
   const look = async (file: File): Promise<void> => {
-    const read = await readShootFile(file);
-    if (!read.ok) {
-      setLooked({ kind: 'refused', name: file.name, sentences: read.problem.sentences });
-      return;
-    }
-    const here = await repository.listShoots();
-    const shootIdsHere = here.ok ? here.value.map(({ id }) => id) : [];
-    const plan = importShoot({ file: read.value, shootIdsHere, kit, newId: newId() });
-    setLooked({ kind: 'ready', name: file.name, plan });
+    const seen = await lookAtShootFile(file, { repository, kit, newId: newId() });
+    setLooked(
+      seen.ok
+        ? { kind: 'ready', name: file.name, plan: seen.value }
+        : { kind: 'refused', name: file.name, sentences: seen.problem },
+    );
   };
 
   const take = async (plan: ShootImport): Promise<void> => {

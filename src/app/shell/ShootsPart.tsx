@@ -3,9 +3,9 @@ import { useEffect, useState, type ReactNode } from 'react';
 import { demoShoot } from '../../core/plan/demo-shoot.ts';
 import { SHOOT_FORMAT, SHOOT_VERSION, type Shoot } from '../../core/plan/shoot.ts';
 import { formatDate } from '../../core/units/civil-time.ts';
-import type { ShootSummary } from '../../storage/shoot-repository.ts';
 import { useShoot } from '../state/documents.tsx';
 import { useServices } from '../state/services.ts';
+import type { ShootSummary } from '../state/shoot-files.ts';
 import { say } from '../state/view.ts';
 
 /** The shoots on this device: open one, begin one, remove one. */
@@ -60,16 +60,10 @@ export function ShootsPart(props: { readonly onOpenShoot: (id: string) => void }
         ))}
       </ul>
       <div>
-        <button
-          type="button"
-          onClick={() => void begin({ ...emptyShoot(open), id: newId() })}
-        >
+        <button type="button" onClick={() => void begin({ ...emptyShoot(open), id: newId() })}>
           Begin an empty shoot
         </button>{' '}
-        <button
-          type="button"
-          onClick={() => void begin({ ...demoShoot(), id: newId() })}
-        >
+        <button type="button" onClick={() => void begin({ ...demoShoot(), id: newId() })}>
           Add the demo shoot
         </button>
       </div>

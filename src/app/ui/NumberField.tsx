@@ -30,7 +30,12 @@ export function NumberField(props: NumberFieldProps): ReactNode {
   const shown = draft ?? (value === null ? '' : written(value, digits));
 
   const commit = (text: string): void => {
-    const read = readNumber(text, { min, max, unit: unit ?? '', optional: props.optional === true });
+    const read = readNumber(text, {
+      min,
+      max,
+      unit: unit ?? '',
+      optional: props.optional === true,
+    });
     if (!read.ok) {
       setDraft(text);
       setFault(read.problem);

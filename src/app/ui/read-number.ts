@@ -17,7 +17,9 @@ export function readNumber(text: string, bounds: Bounds): Result<number | null, 
     .replace(/^(f\/|f)/i, '');
   if (plain === '') {
     if (bounds.optional && text.trim() === '') return ok(null);
-    return fail(`found ${text.trim() === '' ? 'nothing' : `‘${text.trim()}’`}, expected ${rangeText(bounds)}`);
+    return fail(
+      `found ${text.trim() === '' ? 'nothing' : `‘${text.trim()}’`}, expected ${rangeText(bounds)}`,
+    );
   }
   const value = fromFraction(plain);
   if (!Number.isFinite(value) || value < bounds.min || value > bounds.max)

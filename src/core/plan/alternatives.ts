@@ -43,14 +43,12 @@ function otherWays({ shoot, kit, setupId }: SetupCaseInput): readonly OtherWay[]
   const key = inOrder(setup.lights).find(([, light]) => light.role === 'key');
   const modifiers = inOrder(kit.modifiers)
     .filter(([modifierId]) => key !== undefined && modifierId !== key[1].modifierId)
-    .map(
-      ([modifierId, modifier]): OtherWay => ({
-        kind: 'other-modifier',
-        lightId: key?.[0] ?? '',
-        modifierId,
-        diffuser: modifier.diffuserStops !== null,
-      }),
-    );
+    .map(([modifierId, modifier]): OtherWay => ({
+      kind: 'other-modifier',
+      lightId: key?.[0] ?? '',
+      modifierId,
+      diffuser: modifier.diffuserStops !== null,
+    }));
   return [
     { kind: 'as-planned' },
     { kind: 'stop-down' },
@@ -70,7 +68,11 @@ export function wayEdit({ shoot, kit, setupId }: SetupCaseInput, way: OtherWay):
     case 'as-planned':
       return () => undefined;
     case 'stop-down':
-      return editSetup(setupId, { ...free, pinnedFilterIds: {}, wishFNumber: lens?.maxFNumber ?? 22 });
+      return editSetup(setupId, {
+        ...free,
+        pinnedFilterIds: {},
+        wishFNumber: lens?.maxFNumber ?? 22,
+      });
     case 'open-behind-nd':
       return editSetup(setupId, {
         ...free,

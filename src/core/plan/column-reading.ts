@@ -23,5 +23,9 @@ export function columnStep(column: Steps, instantMs: number): number {
   const second = steps[1];
   if (first === undefined || second === undefined || instantMs < first) return -1;
   const at = Math.round((instantMs - first) / (second - first));
-  return at < steps.length ? at : instantMs < (steps.at(-1) ?? 0) + second - first ? steps.length - 1 : -1;
+  return at < steps.length
+    ? at
+    : instantMs < (steps.at(-1) ?? 0) + second - first
+      ? steps.length - 1
+      : -1;
 }

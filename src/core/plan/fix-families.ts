@@ -121,7 +121,11 @@ function otherViews(asked: Asked): FixFamily[] {
   const lens = asked.asked.kit.lenses[base.setup.lensId];
   const longest = lens?.maxFocalLengthMm ?? framing.focalLengthMm;
   const lengths: SetupChange[] = [];
-  for (let times = FOCAL_STEP; framing.focalLengthMm * times <= longest * 1.001; times *= FOCAL_STEP) {
+  for (
+    let times = FOCAL_STEP;
+    framing.focalLengthMm * times <= longest * 1.001;
+    times *= FOCAL_STEP
+  ) {
     const focalLengthMm = Math.round(framing.focalLengthMm * times);
     const cameraDistanceM =
       Math.round((framing.cameraDistanceM * focalLengthMm * 10) / framing.focalLengthMm) / 10;

@@ -1,6 +1,10 @@
 import { gelLossStops } from '../strobe/gel.ts';
 import { GENERIC_GELS } from '../strobe/gel.data.ts';
-import { GENERIC_ADD_ONS, GENERIC_MODIFIERS, type GenericModifier } from '../strobe/modifier.data.ts';
+import {
+  GENERIC_ADD_ONS,
+  GENERIC_MODIFIERS,
+  type GenericModifier,
+} from '../strobe/modifier.data.ts';
 import type { Camera, Filter, Gel, Head, Lens, Modifier } from './kit.ts';
 
 type Entry<Item> = Omit<Item, 'order'>;
@@ -129,11 +133,15 @@ function softbox(name: string, widthM: number, heightM: number, round: boolean):
   const one = GENERIC_MODIFIERS['softbox-one-diffuser'];
   const two = GENERIC_MODIFIERS['softbox-two-diffusers'];
   return {
-    ...modifier(name, { ...one, widthM, heightM, round }, {
-      diffuserStops: one.lossStops.middle - BARE_BOX_STOPS,
-      baffleStops: two.lossStops.middle - one.lossStops.middle,
-      gridStops: GENERIC_ADD_ONS['fabric-grid'].lossStops.middle,
-    }),
+    ...modifier(
+      name,
+      { ...one, widthM, heightM, round },
+      {
+        diffuserStops: one.lossStops.middle - BARE_BOX_STOPS,
+        baffleStops: two.lossStops.middle - one.lossStops.middle,
+        gridStops: GENERIC_ADD_ONS['fabric-grid'].lossStops.middle,
+      },
+    ),
     lossStops: BARE_BOX_STOPS,
   };
 }

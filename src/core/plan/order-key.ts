@@ -21,9 +21,7 @@ export const inOrder = <Entry extends { readonly order: string }>(
   entries: Readonly<Record<string, Entry>>,
 ): readonly (readonly [id: string, entry: Entry])[] =>
   Object.entries(entries).toSorted(([firstId, first], [secondId, second]) =>
-    first.order === second.order
-      ? compare(firstId, secondId)
-      : compare(first.order, second.order),
+    first.order === second.order ? compare(firstId, secondId) : compare(first.order, second.order),
   );
 
 const compare = (first: string, second: string): number =>

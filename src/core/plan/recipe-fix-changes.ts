@@ -35,7 +35,9 @@ export function recipeFixChanges(
               kind: 'heads',
               lightId: first.lightId,
               headCount: fix.value,
-              owned: headsFree(base, first.light.headId, first.head.owned) >= fix.value - first.light.headCount,
+              owned:
+                headsFree(base, first.light.headId, first.head.owned) >=
+                fix.value - first.light.headCount,
             },
           ];
     case 'sync-shutter':
@@ -69,7 +71,13 @@ export function recipeFixChanges(
     case 'unpin-nd':
       return [unpin('filters', fix.value)];
     case 'unpin-power':
-      return [unpin('power', fix.value, sources.map(({ lightId }) => lightId))];
+      return [
+        unpin(
+          'power',
+          fix.value,
+          sources.map(({ lightId }) => lightId),
+        ),
+      ];
     case 'shade':
     case 'pair':
       return [];
@@ -103,7 +111,11 @@ function fasterSync(
   const enough = (syncShutterS: number): boolean => syncShutterS <= shutterS * SAME_SHUTTER;
   const cameras = inOrder(kit.cameras)
     .filter(([id, { syncShutterS }]) => id !== setup.cameraId && enough(syncShutterS))
-    .map(([cameraId, { syncShutterS }]): SetupChange => ({ kind: 'camera', cameraId, syncShutterS }));
+    .map(([cameraId, { syncShutterS }]): SetupChange => ({
+      kind: 'camera',
+      cameraId,
+      syncShutterS,
+    }));
   const lenses = inOrder(kit.lenses).flatMap(([lensId, lens]): SetupChange[] =>
     lens.leafShutterS !== null &&
     enough(lens.leafShutterS) &&

@@ -56,9 +56,7 @@ export function faceSpread(stand: LightStand, row: Row): FaceSpread {
   const radiusSquared = stand.sourceRadiusM ** 2;
   const middle = stand.distanceM ** 2 + radiusSquared;
   const stops = facePositionsM(row).map((faceM) =>
-    Math.log2(
-      middle / ((rightM - faceM) ** 2 + towardsCameraM ** 2 + aboveM ** 2 + radiusSquared),
-    ),
+    Math.log2(middle / ((rightM - faceM) ** 2 + towardsCameraM ** 2 + aboveM ** 2 + radiusSquared)),
   );
   const nearestStops = Math.max(...stops);
   const farthestStops = Math.min(...stops);

@@ -101,9 +101,7 @@ function unpinEdit(
     case 'filters':
       return editSetup(setupId, { pinnedFilterIds: null });
     case 'power':
-      return together(
-        ...lightIds.map((id) => editLight(setupId, id, { pinnedPowerStops: null })),
-      );
+      return together(...lightIds.map((id) => editLight(setupId, id, { pinnedPowerStops: null })));
   }
 }
 

@@ -58,11 +58,7 @@ export function setupSources(
   return ok(sources);
 }
 
-export function setupQuestion(
-  setup: Setup,
-  spot: Spot,
-  kit: Kit,
-): Result<SetupQuestion, KitGap> {
+export function setupQuestion(setup: Setup, spot: Spot, kit: Kit): Result<SetupQuestion, KitGap> {
   const camera = kit.cameras[setup.cameraId];
   if (camera === undefined) return missing('camera', setup.cameraId);
   const lens = kit.lenses[setup.lensId];

@@ -30,14 +30,43 @@ export function FilterForm({ id }: { readonly id: string }): ReactNode {
         ]}
         onChoose={(kind) => set({ kind })}
       />
-      <TextField label="Engraved on its ring" field="engraving" maxLength={40} value={filter.engraving} onCommit={(engraving) => set({ engraving })} />
-      <NumberField label="Takes" field="filter-stops" unit="stops" min={0} max={20} step={0.1} value={filter.stops} onCommit={(stops) => stops !== null && set({ stops })} />
-      <NumberField label="Thread" field="filter-thread" unit="mm" optional min={20} max={200} step={1} value={filter.threadMm} onCommit={(threadMm) => set({ threadMm })} />
+      <TextField
+        label="Engraved on its ring"
+        field="engraving"
+        maxLength={40}
+        value={filter.engraving}
+        onCommit={(engraving) => set({ engraving })}
+      />
+      <NumberField
+        label="Takes"
+        field="filter-stops"
+        unit="stops"
+        min={0}
+        max={20}
+        step={0.1}
+        value={filter.stops}
+        onCommit={(stops) => stops !== null && set({ stops })}
+      />
+      <NumberField
+        label="Thread"
+        field="filter-thread"
+        unit="mm"
+        optional
+        min={20}
+        max={200}
+        step={1}
+        value={filter.threadMm}
+        onCommit={(threadMm) => set({ threadMm })}
+      />
       {filter.kind === 'nd' ? <p className="quiet">Shown as {formatNd(filter.stops)}.</p> : null}
       {differs && engraved.ok ? (
         <p>
           The ring says {filter.engraving}, which is {engraved.value.toFixed(1)} stops.{' '}
-          <button type="button" data-take-engraving onClick={() => set({ stops: Math.round(engraved.value * 100) / 100 })}>
+          <button
+            type="button"
+            data-take-engraving
+            onClick={() => set({ stops: Math.round(engraved.value * 100) / 100 })}
+          >
             Take {engraved.value.toFixed(1)} stops
           </button>
         </p>

@@ -10,8 +10,30 @@ export function GelForm({ id }: { readonly id: string }): ReactNode {
   if (gel === undefined) return null;
   return (
     <div className="fields">
-      <NumberField label="Costs the flash" field="gel-stops" unit="stops" min={0} max={8} step={0.1} value={gel.stops} onCommit={(stops) => stops !== null && edit(`change ${gel.name}`, editKitItem('gels', id, { stops }))} />
-      <NumberField label="Shift, warmer positive" field="gel-mired" unit="mired" min={-400} max={400} step={1} value={gel.miredShift} onCommit={(miredShift) => miredShift !== null && edit(`change ${gel.name}`, editKitItem('gels', id, { miredShift }))} />
+      <NumberField
+        label="Costs the flash"
+        field="gel-stops"
+        unit="stops"
+        min={0}
+        max={8}
+        step={0.1}
+        value={gel.stops}
+        onCommit={(stops) =>
+          stops !== null && edit(`change ${gel.name}`, editKitItem('gels', id, { stops }))
+        }
+      />
+      <NumberField
+        label="Shift, warmer positive"
+        field="gel-mired"
+        unit="mired"
+        min={-400}
+        max={400}
+        step={1}
+        value={gel.miredShift}
+        onCommit={(miredShift) =>
+          miredShift !== null && edit(`change ${gel.name}`, editKitItem('gels', id, { miredShift }))
+        }
+      />
     </div>
   );
 }

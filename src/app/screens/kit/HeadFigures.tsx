@@ -44,10 +44,7 @@ function Row(props: {
   const { modifier, modifierId } = props;
   const light = { diffuser: modifier.diffuserStops !== null, baffle: false, grid: false };
   const output = headWithModifier({ ...props, gel: null, light });
-  const fNumber = flashFNumber(
-    { ...output, distanceM: SHOWN_AT_M },
-    { powerStops: 0, iso: 100 },
-  );
+  const fNumber = flashFNumber({ ...output, distanceM: SHOWN_AT_M }, { powerStops: 0, iso: 100 });
   return (
     <tr>
       <th scope="row">{modifier.name}</th>

@@ -37,21 +37,128 @@ export function HeadForm({ id }: { readonly id: string }): ReactNode {
       <HeadFigures head={head} />
       <MeasureMine head={head} onChange={(readings) => set({ readings })} />
       <div className="fields">
-        <NumberField label="How many of it" field="owned" min={1} max={20} step={1} value={head.owned} onCommit={(owned) => owned !== null && set({ owned: Math.round(owned) })} />
-        <NumberField label="Guide number, rated" field="guide-number" unit="m, ISO 100" optional min={0.1} max={400} step={1} value={head.guideNumberM} note="with its reflector; off by about a stop" onCommit={(guideNumberM) => set({ guideNumberM })} />
-        <NumberField label="Energy" field="energy" unit="Ws" optional min={1} max={10000} step={10} value={head.energyWs} note="a guess at light, used last" onCommit={(energyWs) => set({ energyWs })} />
-        <SelectField label="Power shown as" field="scale" value={head.scale} options={POWER_SCALES.map((value) => ({ value, text: SCALE_NAMES[value] }))} onChoose={(scale) => set({ scale })} />
+        <NumberField
+          label="How many of it"
+          field="owned"
+          min={1}
+          max={20}
+          step={1}
+          value={head.owned}
+          onCommit={(owned) => owned !== null && set({ owned: Math.round(owned) })}
+        />
+        <NumberField
+          label="Guide number, rated"
+          field="guide-number"
+          unit="m, ISO 100"
+          optional
+          min={0.1}
+          max={400}
+          step={1}
+          value={head.guideNumberM}
+          note="with its reflector; off by about a stop"
+          onCommit={(guideNumberM) => set({ guideNumberM })}
+        />
+        <NumberField
+          label="Energy"
+          field="energy"
+          unit="Ws"
+          optional
+          min={1}
+          max={10000}
+          step={10}
+          value={head.energyWs}
+          note="a guess at light, used last"
+          onCommit={(energyWs) => set({ energyWs })}
+        />
+        <SelectField
+          label="Power shown as"
+          field="scale"
+          value={head.scale}
+          options={POWER_SCALES.map((value) => ({ value, text: SCALE_NAMES[value] }))}
+          onChoose={(scale) => set({ scale })}
+        />
         {head.scale === 'numbered-stops' ? (
-          <NumberField label="Number at full power" field="full-number" min={1} max={20} step={1} value={head.fullPowerNumber} onCommit={(fullPowerNumber) => fullPowerNumber !== null && set({ fullPowerNumber })} />
+          <NumberField
+            label="Number at full power"
+            field="full-number"
+            min={1}
+            max={20}
+            step={1}
+            value={head.fullPowerNumber}
+            onCommit={(fullPowerNumber) => fullPowerNumber !== null && set({ fullPowerNumber })}
+          />
         ) : null}
-        <SelectField label="Power clicks in" field="power-step" value={step?.value ?? '0.1'} options={STEPS} onChoose={(value) => set({ stepStops: value === '0.3333' ? 1 / 3 : Number(value) })} />
-        <NumberField label="Lowest power" field="min-power" unit="stops from full" min={-12} max={0} step={1} value={head.minPowerStops} note={powerText(head)} onCommit={(minPowerStops) => minPowerStops !== null && set({ minPowerStops })} />
-        <NumberField label="Recycle at full power" field="recycle" unit="s" min={0.05} max={60} step={0.1} value={head.recycleS} onCommit={(recycleS) => recycleS !== null && set({ recycleS })} />
-        <NumberField label="Full-power pops per charge" field="pops" min={1} max={100000} step={10} value={head.popsPerCharge} onCommit={(pops) => pops !== null && set({ popsPerCharge: Math.round(pops) })} />
-        <NumberField label="Flash duration t0.1 at full" field="duration" unit="s" optional min={1e-5} max={1 / 20} step={0.001} value={head.flashDurationS} note="longer than the shutter: part of it is cut off" onCommit={(flashDurationS) => set({ flashDurationS })} />
-        <Switch label="Has high-speed sync" field="hss" on={head.hssLossStops !== null} onTurn={(on) => set({ hssLossStops: on ? 2 : null, hssMeasured: false })} />
+        <SelectField
+          label="Power clicks in"
+          field="power-step"
+          value={step?.value ?? '0.1'}
+          options={STEPS}
+          onChoose={(value) => set({ stepStops: value === '0.3333' ? 1 / 3 : Number(value) })}
+        />
+        <NumberField
+          label="Lowest power"
+          field="min-power"
+          unit="stops from full"
+          min={-12}
+          max={0}
+          step={1}
+          value={head.minPowerStops}
+          note={powerText(head)}
+          onCommit={(minPowerStops) => minPowerStops !== null && set({ minPowerStops })}
+        />
+        <NumberField
+          label="Recycle at full power"
+          field="recycle"
+          unit="s"
+          min={0.05}
+          max={60}
+          step={0.1}
+          value={head.recycleS}
+          onCommit={(recycleS) => recycleS !== null && set({ recycleS })}
+        />
+        <NumberField
+          label="Full-power pops per charge"
+          field="pops"
+          min={1}
+          max={100000}
+          step={10}
+          value={head.popsPerCharge}
+          onCommit={(pops) => pops !== null && set({ popsPerCharge: Math.round(pops) })}
+        />
+        <NumberField
+          label="Flash duration t0.1 at full"
+          field="duration"
+          unit="s"
+          optional
+          min={1e-5}
+          max={1 / 20}
+          step={0.001}
+          value={head.flashDurationS}
+          note="longer than the shutter: part of it is cut off"
+          onCommit={(flashDurationS) => set({ flashDurationS })}
+        />
+        <Switch
+          label="Has high-speed sync"
+          field="hss"
+          on={head.hssLossStops !== null}
+          onTurn={(on) => set({ hssLossStops: on ? 2 : null, hssMeasured: false })}
+        />
         {head.hssLossStops === null ? null : (
-          <NumberField label="High-speed sync costs" field="hss-loss" unit="stops" min={0} max={5} step={0.1} value={head.hssLossStops} note={head.hssMeasured ? 'measured' : 'assumed, 1.5 to 2.3 in print; the same at every faster shutter'} onCommit={(loss) => loss !== null && set({ hssLossStops: loss, hssMeasured: true })} />
+          <NumberField
+            label="High-speed sync costs"
+            field="hss-loss"
+            unit="stops"
+            min={0}
+            max={5}
+            step={0.1}
+            value={head.hssLossStops}
+            note={
+              head.hssMeasured
+                ? 'measured'
+                : 'assumed, 1.5 to 2.3 in print; the same at every faster shutter'
+            }
+            onCommit={(loss) => loss !== null && set({ hssLossStops: loss, hssMeasured: true })}
+          />
         )}
       </div>
     </>

@@ -53,18 +53,92 @@ export function MeasureMine({ head, onChange }: MeasureMineProps): ReactNode {
       <legend>Measure mine</legend>
       <p className="quiet">
         Flash alone or with ambient, at the subject: meter flat to the light, tape from the
-        modifier’s face to the meter, no lens filter. {stored ? 'A reading is kept.' : 'No reading yet.'}
+        modifier’s face to the meter, no lens filter.{' '}
+        {stored ? 'A reading is kept.' : 'No reading yet.'}
       </p>
       <div className="fields">
-        <SelectField label="Through" field="reading-modifier" value={modifierId} options={modifiers.map(([value, { name }]) => ({ value, text: name }))} onChoose={(id) => { setModifierId(id); setDraft(null); }} />
-        <NumberField label="Meter reads f/" field="reading-f-number" min={0.7} max={256} step={0.1} value={reading.fNumber} digits={2} note={formatMeterAperture(reading.fNumber)} onCommit={(fNumber) => fNumber !== null && change({ fNumber })} />
-        <NumberField label="ISO on the meter" field="reading-iso" min={3} max={409600} step={100} value={reading.iso} onCommit={(iso) => iso !== null && change({ iso })} />
-        <NumberField label="Distance" field="reading-distance" unit="m" min={0.2} max={30} step={0.05} value={reading.distanceM} onCommit={(distanceM) => distanceM !== null && change({ distanceM })} />
-        <NumberField label="Ambient alone reads f/" field="reading-ambient" optional min={0.1} max={256} step={0.1} value={reading.ambientFNumber} note="same shutter; empty when it does not register" onCommit={(ambientFNumber) => change({ ambientFNumber })} />
-        <NumberField label="Power" field="reading-power" unit="stops from full" min={-12} max={0} step={1} value={reading.powerStops} onCommit={(powerStops) => powerStops !== null && change({ powerStops })} />
-        <Switch label="Diffuser on" field="reading-diffuser" disabled={modifier.diffuserStops === null} on={reading.diffuser && modifier.diffuserStops !== null} onTurn={(diffuser) => change({ diffuser })} />
-        <Switch label="Baffle in" field="reading-baffle" disabled={modifier.baffleStops === null} on={reading.baffle && modifier.baffleStops !== null} onTurn={(baffle) => change({ baffle })} />
-        <Switch label="Grid on" field="reading-grid" disabled={modifier.gridStops === null} on={reading.grid && modifier.gridStops !== null} onTurn={(grid) => change({ grid })} />
+        <SelectField
+          label="Through"
+          field="reading-modifier"
+          value={modifierId}
+          options={modifiers.map(([value, { name }]) => ({ value, text: name }))}
+          onChoose={(id) => {
+            setModifierId(id);
+            setDraft(null);
+          }}
+        />
+        <NumberField
+          label="Meter reads f/"
+          field="reading-f-number"
+          min={0.7}
+          max={256}
+          step={0.1}
+          value={reading.fNumber}
+          digits={2}
+          note={formatMeterAperture(reading.fNumber)}
+          onCommit={(fNumber) => fNumber !== null && change({ fNumber })}
+        />
+        <NumberField
+          label="ISO on the meter"
+          field="reading-iso"
+          min={3}
+          max={409600}
+          step={100}
+          value={reading.iso}
+          onCommit={(iso) => iso !== null && change({ iso })}
+        />
+        <NumberField
+          label="Distance"
+          field="reading-distance"
+          unit="m"
+          min={0.2}
+          max={30}
+          step={0.05}
+          value={reading.distanceM}
+          onCommit={(distanceM) => distanceM !== null && change({ distanceM })}
+        />
+        <NumberField
+          label="Ambient alone reads f/"
+          field="reading-ambient"
+          optional
+          min={0.1}
+          max={256}
+          step={0.1}
+          value={reading.ambientFNumber}
+          note="same shutter; empty when it does not register"
+          onCommit={(ambientFNumber) => change({ ambientFNumber })}
+        />
+        <NumberField
+          label="Power"
+          field="reading-power"
+          unit="stops from full"
+          min={-12}
+          max={0}
+          step={1}
+          value={reading.powerStops}
+          onCommit={(powerStops) => powerStops !== null && change({ powerStops })}
+        />
+        <Switch
+          label="Diffuser on"
+          field="reading-diffuser"
+          disabled={modifier.diffuserStops === null}
+          on={reading.diffuser && modifier.diffuserStops !== null}
+          onTurn={(diffuser) => change({ diffuser })}
+        />
+        <Switch
+          label="Baffle in"
+          field="reading-baffle"
+          disabled={modifier.baffleStops === null}
+          on={reading.baffle && modifier.baffleStops !== null}
+          onTurn={(baffle) => change({ baffle })}
+        />
+        <Switch
+          label="Grid on"
+          field="reading-grid"
+          disabled={modifier.gridStops === null}
+          on={reading.grid && modifier.gridStops !== null}
+          onTurn={(grid) => change({ grid })}
+        />
       </div>
       {figure.ok ? (
         <p>
@@ -74,17 +148,34 @@ export function MeasureMine({ head, onChange }: MeasureMineProps): ReactNode {
           {signedTenths(
             2 * Math.log2(figure.value.guideNumberM / rated.guideNumberM) + rated.lossStops,
           )}{' '}
-          stops against the {rated.origin === 'watt-seconds' ? 'watt-second guess' : 'rated figure'}.
+          stops against the {rated.origin === 'watt-seconds' ? 'watt-second guess' : 'rated figure'}
+          .
         </p>
       ) : (
         <p className="fault">{figure.problem.sentence}</p>
       )}
       <div>
-        <button type="button" className="first" data-keep-reading disabled={!figure.ok} onClick={() => { onChange({ ...head.readings, [modifierId]: reading }); setDraft(null); }}>
+        <button
+          type="button"
+          className="first"
+          data-keep-reading
+          disabled={!figure.ok}
+          onClick={() => {
+            onChange({ ...head.readings, [modifierId]: reading });
+            setDraft(null);
+          }}
+        >
           Keep this reading
         </button>{' '}
         {stored === undefined ? null : (
-          <button type="button" data-drop-reading onClick={() => { onChange(others); setDraft(null); }}>
+          <button
+            type="button"
+            data-drop-reading
+            onClick={() => {
+              onChange(others);
+              setDraft(null);
+            }}
+          >
             Drop the reading
           </button>
         )}

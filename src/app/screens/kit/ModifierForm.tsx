@@ -22,10 +22,47 @@ export function ModifierForm({ id }: { readonly id: string }): ReactNode {
     edit(`change ${modifier.name}`, editKitItem('modifiers', id, fields));
   return (
     <div className="fields">
-      <NumberField label="Loss, all parts off" field="loss" unit="stops" min={-4} max={8} step={0.1} value={modifier.lossStops} note="negative where it gains" onCommit={(lossStops) => lossStops !== null && set({ lossStops })} />
-      <NumberField label="That loss is known to ±" field="loss-spread" unit="stops" min={0} max={3} step={0.1} value={modifier.lossSpreadStops} onCommit={(lossSpreadStops) => lossSpreadStops !== null && set({ lossSpreadStops })} />
-      <NumberField label="Face, width" field="width" unit="m" min={0.02} max={5} step={0.05} value={modifier.widthM} onCommit={(widthM) => widthM !== null && set({ widthM })} />
-      <NumberField label="Face, height" field="height" unit="m" min={0.02} max={5} step={0.05} value={modifier.heightM} onCommit={(heightM) => heightM !== null && set({ heightM })} />
+      <NumberField
+        label="Loss, all parts off"
+        field="loss"
+        unit="stops"
+        min={-4}
+        max={8}
+        step={0.1}
+        value={modifier.lossStops}
+        note="negative where it gains"
+        onCommit={(lossStops) => lossStops !== null && set({ lossStops })}
+      />
+      <NumberField
+        label="That loss is known to ±"
+        field="loss-spread"
+        unit="stops"
+        min={0}
+        max={3}
+        step={0.1}
+        value={modifier.lossSpreadStops}
+        onCommit={(lossSpreadStops) => lossSpreadStops !== null && set({ lossSpreadStops })}
+      />
+      <NumberField
+        label="Face, width"
+        field="width"
+        unit="m"
+        min={0.02}
+        max={5}
+        step={0.05}
+        value={modifier.widthM}
+        onCommit={(widthM) => widthM !== null && set({ widthM })}
+      />
+      <NumberField
+        label="Face, height"
+        field="height"
+        unit="m"
+        min={0.02}
+        max={5}
+        step={0.05}
+        value={modifier.heightM}
+        onCommit={(heightM) => heightM !== null && set({ heightM })}
+      />
       <Switch label="Round" field="round" on={modifier.round} onTurn={(round) => set({ round })} />
       {PARTS.map(({ field, label, max }) => (
         <NumberField

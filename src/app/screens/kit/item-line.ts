@@ -44,7 +44,9 @@ export function itemLine(kit: Kit, shelf: KitShelf, id: string): string {
     }
     case 'gels': {
       const gel = kit.gels[id];
-      return gel === undefined ? '' : `${signedTenths(gel.miredShift).replace('.0', '')} mired, ${tenths(gel.stops)} stops`;
+      return gel === undefined
+        ? ''
+        : `${signedTenths(gel.miredShift).replace('.0', '')} mired, ${tenths(gel.stops)} stops`;
     }
   }
 }

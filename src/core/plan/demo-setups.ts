@@ -1,0 +1,103 @@
+import { inWrittenOrder } from './order-key.ts';
+import type { Light, Setup } from './shoot.ts';
+
+/** The pictures of the demo shoot. Invented. */
+export const demoSetups = (): Record<string, Setup> =>
+  inWrittenOrder({
+    'two-violins': {
+      ...setup('Two violins, wind', 'karst', '07:30', 45),
+      holdStops: 1.5,
+      people: 2,
+      spacingM: 0.9,
+      lights: inWrittenOrder({
+        key: light('key', 'head-600', 'reflector', 2.2, 40),
+        rim: { ...light('rim', 'head-400', 'long-throw', 3.2, -150), stops: -0.5 },
+      }),
+    },
+    cello: {
+      ...setup('Cello, side light', 'lighthouse', '16:30', 45),
+      holdStops: 1,
+      wishFNumber: 4,
+      lights: inWrittenOrder({
+        key: { ...light('key', 'head-600', 'octabox', 1.4, 60), diffuser: true },
+      }),
+    },
+    viola: {
+      ...setup('Viola, under the arch', 'arches', '18:20', 40),
+      holdStops: 0.5,
+      wishFNumber: 2.8,
+      lights: inWrittenOrder({
+        key: { ...light('key', 'head-600', 'octabox', 1.5, 35), diffuser: true, baffle: true },
+        fill: { ...light('fill', 'head-400', 'umbrella', 2, -10), stops: -1.6 },
+      }),
+    },
+    quartet: {
+      ...setup('Four on the pier head', 'pier', '20:00', 40),
+      holdStops: 2,
+      people: 4,
+      spacingM: 0.7,
+      spreadLimitStops: 0.7,
+      lights: inWrittenOrder({
+        key: light('key', 'head-600', 'reflector', 2.9, 30),
+        fill: { ...light('fill', 'head-400', 'umbrella', 2.8, 0), stops: -1.6 },
+      }),
+    },
+  });
+const setup = (
+  name: string,
+  spotId: string,
+  startClock: string,
+  durationMin: number,
+): Omit<Setup, 'order'> => ({
+  name,
+  spotId,
+  startClock,
+  durationMin,
+  framing: null,
+  patch: null,
+  holdStops: 1,
+  holdUnder: 'patch',
+  unlitUnderStops: 2,
+  people: 1,
+  spacingM: 0.7,
+  faceHeightM: 1.65,
+  spreadLimitStops: 0.33,
+  motion: 'posing',
+  tripod: false,
+  shaded: false,
+  cameraId: 'camera',
+  lensId: 'lens-24-70',
+  wishFNumber: 5.6,
+  lights: {},
+  pinnedShutterS: null,
+  pinnedFNumber: null,
+  pinnedIso: null,
+  pinnedFilterIds: null,
+  clockPinned: false,
+  holdPinned: false,
+  framingPinned: false,
+});
+
+const light = (
+  role: Light['role'],
+  headId: string,
+  modifierId: string,
+  distanceM: number,
+  angleDeg: number,
+): Omit<Light, 'order'> => ({
+  role,
+  stops: 0,
+  headId,
+  headCount: 1,
+  modifierId,
+  diffuser: false,
+  baffle: false,
+  grid: false,
+  gelId: null,
+  distanceM,
+  angleDeg,
+  heightM: 2.3,
+  pinnedPowerStops: null,
+  distancePinned: false,
+  modifierPinned: false,
+});
