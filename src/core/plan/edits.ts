@@ -10,6 +10,9 @@ const merge = <Entry extends object>(entry: Entry | undefined, fields: Fields<En
   if (entry !== undefined) Object.assign(entry, fields);
 };
 
+/** Documents are JSON; what is put in must not stay in the caller's hands. */
+const copyOf = <Entry>(entry: Entry): Entry => JSON.parse(JSON.stringify(entry)) as Entry;
+
 export const editShoot =
   (fields: Fields<Pick<Shoot, 'title' | 'date' | 'condition'>>): Edit<Shoot> =>
   (shoot) =>
@@ -18,7 +21,7 @@ export const editShoot =
 export const addSpot =
   (id: string, spot: Spot): Edit<Shoot> =>
   (shoot) => {
-    shoot.spots[id] = spot;
+    shoot.spots[id] = copyOf(spot);
   };
 
 export const editSpot =
@@ -72,7 +75,7 @@ export const removeSkylinePoint =
 export const addSetup =
   (id: string, setup: Setup): Edit<Shoot> =>
   (shoot) => {
-    shoot.setups[id] = setup;
+    shoot.setups[id] = copyOf(setup);
   };
 
 export const editSetup =
@@ -90,7 +93,7 @@ export const addLight =
   (setupId: string, lightId: string, light: Light): Edit<Shoot> =>
   (shoot) => {
     const setup = shoot.setups[setupId];
-    if (setup !== undefined) setup.lights[lightId] = light;
+    if (setup !== undefined) setup.lights[lightId] = copyOf(light);
   };
 
 export const editLight =
@@ -115,7 +118,7 @@ export const together =
 export const putKitItem =
   <Shelf extends KitShelf>(shelf: Shelf, id: string, item: Kit[Shelf][string]): Edit<Kit> =>
   (kit) => {
-    (kit[shelf] as Record<string, Kit[Shelf][string]>)[id] = item;
+    (kit[shelf] as Record<string, Kit[Shelf][string]>)[id] = copyOf(item);
   };
 
 export const editKitItem =

@@ -101,21 +101,21 @@ describe('for a sky above the reach', () => {
 const up = (asked: SetupCaseInput): number | undefined =>
   ofKind(families(asked, 'sky-above-reach'), 'polariser')[0]?.upToStops;
 
-describe('a polariser', () => {
-  const turned = (offSunDeg: number, condition: 'clear' | 'haze' | 'broken-cloud' = 'clear') => {
-    const plain = demoMinute('viola', '19:20', condition);
-    const { azimuthDeg, apparentAltitudeDeg } = caseOfMinute(plain).light.sun;
-    return demoMinute('viola', '19:20', condition, (shoot) => {
-      const setup = defined(shoot.setups.viola);
-      const framing = { ...defined(shoot.spots.arches).framing };
-      setup.framing = {
-        ...framing,
-        bearingDeg: (azimuthDeg + offSunDeg) % 360,
-        tiltDeg: apparentAltitudeDeg,
-      };
-    });
-  };
+const turned = (offSunDeg: number, condition: 'clear' | 'haze' | 'broken-cloud' = 'clear') => {
+  const plain = demoMinute('viola', '19:20', condition);
+  const { azimuthDeg, apparentAltitudeDeg } = caseOfMinute(plain).light.sun;
+  return demoMinute('viola', '19:20', condition, (shoot) => {
+    const setup = defined(shoot.setups.viola);
+    const framing = { ...defined(shoot.spots.arches).framing };
+    setup.framing = {
+      ...framing,
+      bearingDeg: (azimuthDeg + offSunDeg) % 360,
+      tiltDeg: apparentAltitudeDeg,
+    };
+  });
+};
 
+describe('a polariser', () => {
   test('darkens most at a right angle to the sun, 1.5 stops, and nothing toward it', () => {
     // Near the horizon a turn of 90° is about 90° of arc.
     expect(up(turned(90))).toBeCloseTo(1.5, 1);
