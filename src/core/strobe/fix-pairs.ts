@@ -25,6 +25,20 @@ export const fixPairs = (
 const isSameChange = (first: Fix, second: Fix): boolean =>
   first.kind === second.kind && first.lights?.[0] === second.lights?.[0];
 
+/** The first of every pair that changes the same two things, in whichever order and by how much. */
+export const withoutRepeats = (pairs: readonly Fix[]): readonly Fix[] => {
+  const seen = new Set<string>();
+  return pairs.filter((pair) => {
+    const changes = (pair.parts ?? [])
+      .map(({ kind, lights }) => `${kind} ${lights?.[0] ?? ''}`)
+      .toSorted((first, second) => first.localeCompare(second))
+      .join();
+    if (seen.has(changes)) return false;
+    seen.add(changes);
+    return true;
+  });
+};
+
 /** Small first halves of a pair for a sky above the reach: one head more, one stop of sync, one of hold. */
 export const smallSteps = (input: RecipeInput, problem: UnfixedProblem): readonly Fix[] => {
   if (problem.kind !== 'sky-above-reach') return [];

@@ -10,7 +10,7 @@ import {
   slowerShutterFix,
   unpinFixes,
 } from './camera-fixes.ts';
-import { fixPairs, smallSteps } from './fix-pairs.ts';
+import { fixPairs, smallSteps, withoutRepeats } from './fix-pairs.ts';
 import { fixWeight } from './fix-weight.ts';
 import {
   closerFix,
@@ -32,7 +32,7 @@ export const fixesFor = (input: RecipeInput, problem: UnfixedProblem): readonly 
   const single = steps.filter((fix) => attemptRecipe(applyFix(input, fix)).ok);
   if (single.length > 0) return lightestFirst(input, single);
   const pairs = fixPairs(input, [...steps, ...smallSteps(input, problem)], possibleFixes);
-  return lightestFirst(input, pairs).slice(0, 2);
+  return withoutRepeats(lightestFirst(input, pairs)).slice(0, 2);
 };
 
 /** One change of each kind, as far as it goes; some may not be enough alone. */

@@ -19,7 +19,7 @@ const answer = (view: SetupView) => {
 
 const aside = (angleDeg: number): readonly string[] =>
   viewOfMinute(
-    demoMinute('cello', '18:00', 'haze', editLight('cello', 'key', { angleDeg, distanceM: 1.9 })),
+    demoMinute('cello', '18:00', 'haze', editLight('cello', 'key', { angleDeg, distanceM: 3 })),
   ).lightsInFrame;
 
 describe('a setup at a minute', () => {

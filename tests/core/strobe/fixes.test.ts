@@ -106,6 +106,19 @@ describe('a fix fixes', { timeout: 60_000 }, () => {
     });
   });
 
+  test('two pairs are never the same two changes in the other order', () => {
+    offered((_, problem) => {
+      const pairs = problem.fixes.flatMap(({ parts }) => (parts === undefined ? [] : [parts]));
+      const changes = pairs.map((parts) =>
+        parts
+          .map(({ kind, role, lights }) => JSON.stringify([kind, role, lights]))
+          .toSorted((first, second) => (first < second ? -1 : 1))
+          .join(),
+      );
+      expect(new Set(changes).size).toBe(changes.length);
+    });
+  });
+
   test('opening up, ISO and ND are never offered for a sky above the reach', () => {
     const allowed: readonly FixKind[] = ['distance', 'second-head', 'sync-shutter', 'hold', 'pair'];
     offered((_, problem, fix) => {
