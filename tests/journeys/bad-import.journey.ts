@@ -26,28 +26,35 @@ const openSheet = async (page: Page): Promise<void> => {
   await page.locator('[data-open-shoot-sheet]').click();
 };
 
-for (const { name, text, says } of BAD_FILES)
-  test(`a file that is ${name} gets a sentence and the shoot stays whole`, async ({ page }) => {
-    await openSheet(page);
-    await page
-      .locator('input[data-import-shoot]')
-      .setInputFiles({ name: 'shoot.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-    await expect(page.locator('[data-import-refused]')).toContainText(says);
+test('a file that cannot be a shoot gets a sentence, and the open shoot stays whole', async ({ page }) => {
+  await openSheet(page);
+  const input = page.locator('input[data-import-shoot]');
+  const refused = page.locator('[data-import-refused]');
+  for (const [at, { name, text, says }] of BAD_FILES.entries())
+    await test.step(`a file that is ${name}`, async () => {
+      const file = `shoot-${at}.json`;
+      await input.setInputFiles({ name: file, mimeType: 'application/json', buffer: Buffer.from(text) });
+      await expect(refused).toContainText(`${file} was not imported`);
+      await expect(refused).toContainText(says);
+    });
+  await test.step('a file of 50 MB is refused by its size', async () => {
+    await input.evaluate((element: HTMLInputElement) => {
+      const files = new DataTransfer();
+      files.items.add(new File([new Uint8Array(50_000_000)], 'large.json'));
+      element.files = files.files;
+      element.dispatchEvent(new Event('change', { bubbles: true }));
+    });
+    await expect(refused).toContainText('large.json was not imported');
+    await expect(refused).toContainText('50');
+  });
+  await test.step('the shoot is as it was, also after a reload', async () => {
     await page.getByRole('button', { name: 'Close' }).click();
     await expect(page.locator('[data-figure="spot-name"]').first()).toHaveText('Pier head');
     await page.reload();
     await expect(page.locator('[data-figure="spot-name"]').first()).toHaveText('Pier head');
+    await page.locator('[data-open-shoot-sheet]').click();
+    await expect(page.locator('.shoot-list li')).toHaveCount(1);
   });
-
-test('a file of 50 MB is refused by its size', async ({ page }) => {
-  await openSheet(page);
-  await page.locator('input[data-import-shoot]').evaluate((input: HTMLInputElement) => {
-    const files = new DataTransfer();
-    files.items.add(new File([new Uint8Array(50_000_000)], 'large.json'));
-    input.files = files.files;
-    input.dispatchEvent(new Event('change', { bubbles: true }));
-  });
-  await expect(page.locator('[data-import-refused]')).toContainText('50');
 });
 
 test('a shoot saved as a file comes back as it was, as a copy beside it', async ({ page }) => {

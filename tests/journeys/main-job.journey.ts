@@ -39,7 +39,7 @@ test('from first start to a pinned recipe that is still there after a reload', a
     const box = await grid.boundingBox();
     if (box === null) throw new Error('the day grid has no box');
     await page.mouse.move(box.x + 60, box.y + box.height * 0.5);
-    await expect(figure(page, 'day-in-hand')).toContainText(/short by|too much/);
+    await expect(figure(page, 'day-in-hand')).toContainText(/short by|too much/i);
     await page.mouse.move(box.x + 60, box.y + box.height * 0.965);
     await expect(figure(page, 'day-in-hand')).toContainText('in hand');
   });

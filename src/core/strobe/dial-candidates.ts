@@ -33,6 +33,11 @@ export const freeDials = (question: RecipeCase): FreeDials => ({
 
 /** One combination at a given aperture, and what it is ranked by. */
 export type DialCandidate = {
+  readonly apertureStops: number;
+  /** From the aperture that was wished for. */
+  readonly offWishStops: number;
+  /** From the camera EV that was wanted. */
+  readonly offWantedStops: number;
   readonly stack: FilterStack;
   readonly isoStops: number;
   readonly shutterStops: number;
@@ -46,8 +51,9 @@ export type DialCandidate = {
 export const dialCandidates = (
   question: RecipeCase,
   dials: FreeDials,
-  apertureStops: number,
+  aperture: { readonly stops: number; readonly wishStops: number },
 ): DialCandidate[] => {
+  const apertureStops = aperture.stops;
   const { shutters, isos, stacks, hardestEv } = dials;
   const { wantedEv, span } = question;
   const otherFilterStops = question.input.otherFilterStops ?? 0;
@@ -66,6 +72,9 @@ export const dialCandidates = (
       const powerStops = cameraEv + flashStops - hardestEv;
       if (powerStops > OVER_FULL_STOPS) continue;
       candidates.push({
+        apertureStops,
+        offWishStops: Math.abs(apertureStops - aperture.wishStops),
+        offWantedStops: Math.abs(cameraEv - wantedEv),
         stack,
         isoStops,
         shutterStops,
@@ -97,10 +106,19 @@ export const takeBest = (candidates: DialCandidate[]): DialCandidate | null => {
 };
 
 const rank = (first: DialCandidate, second: DialCandidate): number =>
-  compare(first.powerStops, second.powerStops) ||
+  batteryRank(first) - batteryRank(second) ||
   compare(first.isoStops, second.isoStops) ||
+  compare(missRank(first), missRank(second)) ||
+  compare(first.offWishStops, second.offWishStops) ||
   compare(first.shutterStops, second.shutterStops) ||
   first.stack.filters.length - second.stack.filters.length;
+
+/** Powers within a third of a stop cost the battery the same. [lightingPractice] */
+const batteryRank = ({ powerStops }: DialCandidate): number => Math.round(powerStops * 3);
+
+/** A sky within a tenth of a stop of where it was wanted is there: nothing shown is finer. */
+const missRank = ({ offWantedStops }: DialCandidate): number =>
+  offWantedStops <= 0.1 ? 0 : offWantedStops;
 
 const compare = (first: number, second: number): number =>
   Math.abs(first - second) < SAME_STOPS ? 0 : first - second;

@@ -8,7 +8,6 @@ import {
   SAME_STOPS,
   takeBest,
   type DialCandidate,
-  type FreeDials,
 } from './dial-candidates.ts';
 import type { RecipeCase } from './recipe-case.ts';
 import { settleHeads, type SettledHeads } from './settle-heads.ts';
@@ -23,11 +22,15 @@ export type SettledDials = {
 
 /** f/5.6, when no aperture is wished for. */
 const DEFAULT_APERTURE_STOPS = 5;
+/** An aperture this near to the wish grants it: ISO is not raised for less. [lightingPractice] */
+const WISH_GRANTED_STOPS = 0.5;
+
 /**
- * The best combination of dial values that lands: nearest to the wished aperture, then the least
- * power of the hardest-working head, then the lowest ISO, then the shortest shutter, then the
- * fewest filters. One in which a head stops at an end of its dial short of its exact power is
- * taken only when there is no other.
+ * The best combination of dial values that lands. Apertures within half a stop of the wish count
+ * as granted and are ranked together, the others after them, the nearest first. Among equals: the
+ * least power of the hardest-working head, then the lowest ISO, then the nearest to the wanted
+ * hold and the wished aperture, then the shortest shutter and the fewest filters. One in which a
+ * head stops at an end of its dial short of its exact power is taken only when there is no other.
  */
 export const settleDials = (question: RecipeCase): SettledDials | null => {
   const { input, span } = question;
@@ -35,11 +38,14 @@ export const settleDials = (question: RecipeCase): SettledDials | null => {
   const apertures = dialScale({ ...span.aperture, stepStops: step });
   const dials = freeDials(question);
   const tried: TriedHeads = new Map();
-  const wish =
+  const wishStops =
     input.wish === undefined ? DEFAULT_APERTURE_STOPS : stopsFromFNumber(input.wish.fNumber);
   let atAnEnd: SettledDials | null = null;
-  for (const apertureStops of nearestFirst(apertures, wish)) {
-    const best = bestAtAperture({ question, dials, tried, apertureStops });
+  for (const group of nearestGroups(apertures, wishStops)) {
+    const candidates = group.flatMap((stops) =>
+      dialCandidates(question, dials, { stops, wishStops }),
+    );
+    const best = bestOf({ question, candidates, tried });
     if (best === null) continue;
     if (!best.heads.atAnEnd) return best;
     atAnEnd ??= best;
@@ -47,22 +53,32 @@ export const settleDials = (question: RecipeCase): SettledDials | null => {
   return atAnEnd;
 };
 
+/** Those that grant the wish together, then each of the others. */
+const nearestGroups = (
+  ascending: readonly number[],
+  wishStops: number,
+): readonly (readonly number[])[] => {
+  const ordered = nearestFirst(ascending, wishStops);
+  const granted = ordered.filter(
+    (stops) => Math.abs(stops - wishStops) <= WISH_GRANTED_STOPS + SAME_STOPS,
+  );
+  return [granted, ...ordered.slice(granted.length).map((stops) => [stops])];
+};
+
 /** Heads settled so far, by camera EV and shutter: many combinations ask the same of them. */
 type TriedHeads = Map<number, SettledHeads | null>;
 
-const bestAtAperture = (search: {
+const bestOf = (search: {
   readonly question: RecipeCase;
-  readonly dials: FreeDials;
+  readonly candidates: DialCandidate[];
   readonly tried: TriedHeads;
-  readonly apertureStops: number;
 }): SettledDials | null => {
-  const { question, dials, tried, apertureStops } = search;
-  const candidates = dialCandidates(question, dials, apertureStops);
+  const { question, candidates, tried } = search;
   let atAnEnd: SettledDials | null = null;
   for (let candidate = takeBest(candidates); candidate !== null; candidate = takeBest(candidates)) {
     const heads = headsFor(question, candidate, tried);
     if (heads === null) continue;
-    const { stack, isoStops, shutterStops } = candidate;
+    const { apertureStops, stack, isoStops, shutterStops } = candidate;
     const settled = { shutterStops, apertureStops, isoStops, stack, heads };
     if (!heads.atAnEnd) return settled;
     atAnEnd ??= settled;

@@ -1,3 +1,4 @@
+import { produce } from 'immer';
 import { describe, expect, test } from 'vitest';
 
 import { SKY_CONDITIONS } from '../../../src/core/daylight/sky-condition.ts';
@@ -60,6 +61,24 @@ describe('a day of a setup', () => {
       }
     },
   );
+
+  test('a lens that cannot be closed far enough, without ND, is too bright at noon', () => {
+    const shoot = { ...demoShoot(), condition: 'clear' as const };
+    const setup = defined(shoot.setups.viola);
+    const spot = defined(shoot.spots.arches);
+    const kit = produce(demoKit(), (draft) => {
+      draft.filters = {};
+      defined(draft.lenses['lens-24-70']).maxFNumber = 4;
+    });
+    const question = setupQuestion(setup, spot, kit);
+    if (!question.ok) throw new Error('expected a question');
+    const scene = setupScene(shoot, setup, spot);
+    // f/4 at 1/250 and ISO 100 is EV 12.0; at noon the sky is brighter by far.
+    const column = setupColumn({ scene, question: question.value, date: shoot.date, stepMin: 60 });
+    expect(column.referenceEv[13]).toBeGreaterThan(12);
+    expect(VERDICTS[defined(column.verdict[13])]).toBe('too-bright');
+    expect(VERDICTS[defined(column.verdict[1])]).not.toBe('too-bright');
+  });
 
   test('without lights to ask for it is the light alone, and no minute is judged', () => {
     const shoot = demoShoot();

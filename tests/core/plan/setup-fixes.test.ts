@@ -53,6 +53,10 @@ describe('a fix fixes: made in the document and solved again it gives a recipe, 
     },
   );
 
+  test('sun on the face is kept off by a panel', { timeout: 60_000 }, () => {
+    expect(kindsOf(expectFixesToFix(demoMinute('cello', '13:00', 'clear')))).toContain('shade');
+  });
+
   test('a box gives up its diffuser', { timeout: 60_000 }, () => {
     const asked = demoMinute(
       'cello',

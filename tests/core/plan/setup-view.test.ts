@@ -134,6 +134,19 @@ describe('a setup at a minute', () => {
     expect(answer(viewOfMinute(pinned)).filters.map(({ name }) => name)).toEqual(['ND 3 stops']);
   });
 
+  test('a panel takes the beam off the face and leaves the light of the sky', () => {
+    const sunny = viewOfMinute(demoMinute('cello', '13:00', 'clear'));
+    const shaded = viewOfMinute(
+      demoMinute('cello', '13:00', 'clear', editSetup('cello', { shaded: true })),
+    );
+    const { planeLux, beamPlaneLux } = sunny.light.subject;
+    expect(beamPlaneLux).toBeGreaterThan(planeLux / 2);
+    expect(sunny.input.ambientOutEv).toBeCloseTo(Math.log2(planeLux / 2.5), 9);
+    for (const ev of [shaded.input.ambientOutEv, shaded.input.ambientOnSubjectEv])
+      expect(ev).toBeCloseTo(Math.log2((planeLux - beamPlaneLux) / 2.5), 9);
+    expect(shaded.referenceEv).toBe(sunny.referenceEv);
+  });
+
   test('lights whose face stands in the picture are named', () => {
     expect(aside(0)).toEqual(['key']);
     expect(aside(100)).toEqual([]);
