@@ -14,6 +14,41 @@ const write = async (page: Page, name: string, text: string): Promise<void> => {
   await field(page, name).press('Enter');
 };
 
+const minutesOf = (clock: string): number => {
+  const [hours = NaN, minutes = NaN] = clock.split(':').map(Number);
+  return hours * 60 + minutes;
+};
+
+/** The minute in the middle of the last span of '05:08 to 07:07, 19:46 to 21:06'. */
+const middleOf = (spans: string | null): string => {
+  const [from = '', to = ''] = (spans ?? '').split(', ').at(-1)?.split(' to ') ?? [];
+  const middle = Math.round((minutesOf(from) + minutesOf(to)) / 2);
+  return `${String(Math.floor(middle / 60)).padStart(2, '0')}:${String(middle % 60).padStart(2, '0')}`;
+};
+
+/** Moves the pointer down the first column to a clock time; gives the height it came to. */
+const pointerOnDay = async (page: Page): Promise<(clock: string) => Promise<number>> => {
+  const box = await page.locator('[data-column] .plot').first().boundingBox();
+  if (box === null) throw new Error('the first column has no box');
+  const clock = figure(page, 'day-clock');
+  const before = await clock.textContent();
+  const read = async (share: number): Promise<number> => {
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height * share);
+    await expect(clock).not.toHaveText(before ?? '');
+    return minutesOf((await clock.textContent()) ?? '');
+  };
+  const first = await read(0.1);
+  return async (wanted) => {
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height * 0.5);
+    await expect.poll(async () => minutesOf((await clock.textContent()) ?? '')).toBeGreaterThan(first);
+    const middle = minutesOf((await clock.textContent()) ?? '');
+    const share = 0.1 + (0.4 * (minutesOf(wanted) - first)) / (middle - first);
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height * share);
+    await expect.poll(async () => Math.abs(minutesOf((await clock.textContent()) ?? '') - minutesOf(wanted))).toBeLessThanOrEqual(3);
+    return share;
+  };
+};
+
 test('from first start to a pinned recipe that is still there after a reload', async ({ page }) => {
   await test.step('the demo opens on the map with its first figures', async () => {
     await page.goto('./');
@@ -21,7 +56,7 @@ test('from first start to a pinned recipe that is still there after a reload', a
     await expect(figure(page, 'spot-name')).toHaveText('Pier head');
   });
 
-  await test.step('turning the camera by the wedge moves the sky in the frame', async () => {
+  const holds = await test.step('turning the camera by the wedge moves the sky in the frame', async () => {
     const before = await figure(page, 'patch-ev').textContent();
     const handle = page.getByRole('slider', { name: /Pier head/ });
     await handle.focus();
@@ -29,19 +64,20 @@ test('from first start to a pinned recipe that is still there after a reload', a
     await handle.blur();
     await expect(field(page, 'bearing')).toHaveValue('330');
     await expect(figure(page, 'patch-ev')).not.toHaveText(before ?? '');
+    await expect(figure(page, 'holds')).toHaveText(/\d\d:\d\d to \d\d:\d\d$/);
+    return figure(page, 'holds').textContent();
   });
 
   await test.step('the day shows where the lights reach, and the cursor reads it', async () => {
     await page.getByRole('link', { name: 'Day', exact: true }).first().click();
     const columns = page.locator('[data-column]');
     await expect(columns).toHaveCount(4);
-    const grid = page.locator('[data-day-grid]');
-    const box = await grid.boundingBox();
-    if (box === null) throw new Error('the day grid has no box');
-    await page.mouse.move(box.x + 60, box.y + box.height * 0.5);
+    const hover = await pointerOnDay(page);
+    const afternoon = await hover('15:00');
     await expect(figure(page, 'day-in-hand')).toContainText(/short by|too much/i);
-    await page.mouse.move(box.x + 60, box.y + box.height * 0.965);
+    const evening = await hover(middleOf(holds));
     await expect(figure(page, 'day-in-hand')).toContainText('in hand');
+    expect(evening).toBeGreaterThan(afternoon);
   });
 
   await test.step('the setup gives the recipe in working order', async () => {

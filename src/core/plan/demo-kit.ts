@@ -41,7 +41,7 @@ export function demoKit(): Kit {
     modifiers: inWrittenOrder({
       reflector: named(GENERIC_KIT_MODIFIERS, 'Hard reflector, 18 cm'),
       octabox: named(GENERIC_KIT_MODIFIERS, 'Octabox, 95 cm'),
-      umbrella: named(GENERIC_KIT_MODIFIERS, 'White umbrella, reflected, 110 cm'),
+      umbrella: named(GENERIC_KIT_MODIFIERS, 'Silver umbrella, reflected, 110 cm'),
       'long-throw': named(GENERIC_KIT_MODIFIERS, 'Long-throw reflector, 35 cm'),
     }),
     filters: inWrittenOrder({

@@ -10,8 +10,8 @@ export const demoSetups = (): Record<string, Setup> =>
       people: 2,
       spacingM: 0.9,
       lights: inWrittenOrder({
-        key: light('key', 'head-600', 'reflector', 2.2, 40),
-        rim: { ...light('rim', 'head-400', 'long-throw', 3.2, -150), stops: -0.5 },
+        key: light('key', 'head-600', 'reflector', 2.6, 45),
+        rim: { ...light('rim', 'head-400', 'long-throw', 3.8, -125), stops: -0.5 },
       }),
     },
     cello: {
@@ -19,7 +19,7 @@ export const demoSetups = (): Record<string, Setup> =>
       holdStops: 1,
       wishFNumber: 4,
       lights: inWrittenOrder({
-        key: { ...light('key', 'head-600', 'octabox', 1.4, 60), diffuser: true },
+        key: { ...light('key', 'head-600', 'octabox', 2.1, 70), diffuser: true },
       }),
     },
     viola: {
@@ -27,8 +27,8 @@ export const demoSetups = (): Record<string, Setup> =>
       holdStops: 0.5,
       wishFNumber: 2.8,
       lights: inWrittenOrder({
-        key: { ...light('key', 'head-600', 'octabox', 1.5, 35), diffuser: true, baffle: true },
-        fill: { ...light('fill', 'head-400', 'umbrella', 2, -10), stops: -1.6 },
+        key: { ...light('key', 'head-600', 'octabox', 2.8, 65), diffuser: true },
+        fill: { ...light('fill', 'head-400', 'umbrella', 3.8, -10), stops: -2, heightM: 2.7 },
       }),
     },
     quartet: {
@@ -38,8 +38,8 @@ export const demoSetups = (): Record<string, Setup> =>
       spacingM: 0.7,
       spreadLimitStops: 0.7,
       lights: inWrittenOrder({
-        key: light('key', 'head-600', 'reflector', 2.9, 30),
-        fill: { ...light('fill', 'head-400', 'umbrella', 2.8, 0), stops: -1.6 },
+        key: light('key', 'head-600', 'reflector', 4.2, 35),
+        fill: { ...light('fill', 'head-400', 'umbrella', 4.4, 0), stops: -2, heightM: 2.9 },
       }),
     },
   });
