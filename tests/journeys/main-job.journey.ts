@@ -28,7 +28,7 @@ const middleOf = (spans: string | null): string => {
 
 /** Moves the pointer down the first column to a clock time; gives the height it came to. */
 const pointerOnDay = async (page: Page): Promise<(clock: string) => Promise<number>> => {
-  const box = await page.locator('[data-column] .plot').first().boundingBox();
+  const box = await page.locator('[data-column] [data-plot]').first().boundingBox();
   if (box === null) throw new Error('the first column has no box');
   const clock = figure(page, 'day-clock');
   const before = await clock.textContent();

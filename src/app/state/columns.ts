@@ -34,6 +34,8 @@ export function spotColumnInput(shoot: Shoot, spotId: string): SetupColumnInput 
   return {
     scene: sceneOf(spot, spot.framing, {
       patch: null,
+      people: 1,
+      spacingM: 0,
       faceHeightM: FACE_HEIGHT_M,
       condition: shoot.condition,
     }),

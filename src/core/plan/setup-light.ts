@@ -5,9 +5,10 @@ import { placePatch, type Patch } from '../sky/patch.ts';
 import { skylineAltitude, type Skyline } from '../skyline/skyline.ts';
 import { spotLight, type SpotInstant, type SpotLight } from '../spot/spot-light.ts';
 import { sunPosition } from '../sun-moon/sun-position.ts';
-import { atanDeg, sinDeg } from '../units/angle.ts';
+import { atan2Deg, sinDeg } from '../units/angle.ts';
 import { inOrder } from './order-key.ts';
 import { framingOf, projectedFraming } from './picture-geometry.ts';
+import { facePositionsM, type Row } from './row-of-faces.ts';
 import type { Setup, Shoot, ShootFraming, Spot } from './shoot.ts';
 
 /** What the light of a setup depends on, plain data. */
@@ -15,9 +16,10 @@ export type SetupScene = {
   readonly place: GeoPoint;
   readonly zone: string;
   readonly framing: Framing;
-  /** Null: the default beside the head, on the side away from the sun. */
+  /** Null: the default beside the last head on the side away from the sun. */
   readonly patch: Patch | null;
-  readonly head: PicturePoint;
+  /** Where the faces at both ends of the row stand in the picture. */
+  readonly heads: { readonly left: PicturePoint; readonly right: PicturePoint };
   readonly skyline: Skyline;
   readonly groundReflectance: number;
   readonly condition: SkyCondition;
@@ -34,11 +36,11 @@ export function sceneOf(
   framing: ShootFraming,
   taken: {
     readonly patch: Setup['patch'];
-    readonly faceHeightM: number;
     readonly condition: SkyCondition;
-  },
+  } & Row,
 ): SetupScene {
   const projected = projectedFraming(framing);
+  const endsM = facePositionsM(taken);
   return {
     place: {
       latitudeDeg: spot.latitudeDeg,
@@ -48,7 +50,10 @@ export function sceneOf(
     zone: spot.zone,
     framing: projected,
     patch: taken.patch,
-    head: headInPicture(framing, projected, taken.faceHeightM),
+    heads: {
+      left: faceInPicture(framing, projected, taken.faceHeightM, endsM[0] ?? 0),
+      right: faceInPicture(framing, projected, taken.faceHeightM, endsM.at(-1) ?? 0),
+    },
     skyline: skylineOf(spot),
     groundReflectance: spot.groundReflectance,
     condition: taken.condition,
@@ -61,14 +66,18 @@ export const setupScene = (shoot: Shoot, setup: Setup, spot: Spot): SetupScene =
 export const skylineOf = (spot: Spot): Skyline =>
   Object.values(spot.skyline).map(({ azimuthDeg, altitudeDeg }) => ({ azimuthDeg, altitudeDeg }));
 
-/** Where the middle face stands in the picture; the centre when it is not before the camera. */
-function headInPicture(
+/** Where a face stands in the picture, metres to the right of the row's middle; the centre when it is not before the camera. */
+function faceInPicture(
   framing: ShootFraming,
   projected: Framing,
   faceHeightM: number,
+  rightM: number,
 ): PicturePoint {
-  const altitudeDeg = atanDeg((faceHeightM - framing.cameraHeightM) / framing.cameraDistanceM);
-  const point = projection(projected).toPicture({ azimuthDeg: framing.bearingDeg, altitudeDeg });
+  const levelM = Math.hypot(rightM, framing.cameraDistanceM);
+  const point = projection(projected).toPicture({
+    azimuthDeg: framing.bearingDeg + atan2Deg(rightM, framing.cameraDistanceM),
+    altitudeDeg: atan2Deg(faceHeightM - framing.cameraHeightM, levelM),
+  });
   return point ?? { xFraction: 0, yFraction: 0 };
 }
 
@@ -87,7 +96,14 @@ export function setupLight(scene: SetupScene): (instant: SpotInstant) => SetupLi
     const sunIsLeft = sinDeg(sun.azimuthDeg - scene.framing.bearingDeg) < 0;
     let read = readers.get(sunIsLeft);
     if (read === undefined) {
-      read = reading(placePatch({ ...scene, skylineAltitude: altitude, sun }));
+      read = reading(
+        placePatch({
+          framing: scene.framing,
+          skylineAltitude: altitude,
+          head: sunIsLeft ? scene.heads.right : scene.heads.left,
+          sun,
+        }),
+      );
       readers.set(sunIsLeft, read);
     }
     return read(instant);

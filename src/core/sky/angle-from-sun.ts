@@ -3,7 +3,7 @@ import { acosDeg } from '../units/angle.ts';
 import { isInside, type PictureRectangle, borderPoints } from './picture-rectangle.ts';
 import { type Projection, unitVector } from './framing.ts';
 
-const BORDER = { columns: 18, rows: 12 } as const;
+const BORDER = { columns: 12, rows: 8 } as const;
 
 /** From the sun to the nearest point of a part of the picture, 0 inside it, to a few tenths of a degree. */
 export const angleFromSun = (

@@ -24,53 +24,59 @@ export type FrameReading = {
   readonly sunInFrame: boolean;
 };
 
-/** What the luminances found at the samples say, with the sky next to the sun apart. */
-export const readFrame = (
+/** The sky next to the sun, looked at apart because the sun moves. */
+export type SkyByTheSun = {
+  readonly sunInFrame: boolean;
+  /** Null when the frame turns away from the sun. */
+  readonly nextToSunCdM2: number | null;
+};
+
+/** What the luminances found at the samples say. */
+export const frameReading = (
   samples: FrameSamples,
-  luminanceCdM2: Float64Array,
-  sun: { readonly sunInFrame: boolean; readonly nextToSunCdM2: number | null },
-): FrameReading => {
+): ((luminanceCdM2: Float64Array, sun: SkyByTheSun) => FrameReading) => {
   const { areaFraction, frameCells, edgePoints, patchCells } = samples;
   const seen = frameCells + edgePoints;
-  let least = sun.nextToSunCdM2 ?? Infinity;
-  let most = sun.nextToSunCdM2 ?? -Infinity;
-  for (let at = 0; at < seen; at += 1) {
-    const luminance = luminanceCdM2[at] ?? NaN;
-    if (luminance < least) least = luminance;
-    if (luminance > most) most = luminance;
-  }
-  const frame = meanOver(areaFraction, luminanceCdM2, 0, frameCells);
-  const patch = meanOver(areaFraction, luminanceCdM2, seen, seen + patchCells);
   const patchIsFrame = patchCells === 0;
-  const [dark, bright] = weightedQuantiles(
-    { values: luminanceCdM2, weights: areaFraction, count: frameCells },
-    [0.05, 0.95],
-  );
-  return {
-    minEv: ev100FromLuminance(least),
-    darkEv: ev100FromLuminance(dark ?? NaN),
-    meanEv: ev100FromLuminance(frame.mean),
-    brightEv: ev100FromLuminance(bright ?? NaN),
-    maxEv: ev100FromLuminance(most),
-    patchEv: ev100FromLuminance(patchIsFrame ? frame.mean : patch.mean),
-    patchIsFrame,
-    skyShare: frame.area,
-    sunInFrame: sun.sunInFrame,
+  const frameArea = areaFraction.subarray(0, frameCells);
+  const patchArea = areaFraction.subarray(seen);
+  const twentieths = weightedQuantiles(frameArea, [0.05, 0.95]);
+  const skyShare = frameArea.reduce((sum, area) => sum + area, 0);
+
+  return (luminanceCdM2, { sunInFrame, nextToSunCdM2 }) => {
+    let least = nextToSunCdM2 ?? Infinity;
+    let most = nextToSunCdM2 ?? -Infinity;
+    for (let at = 0; at < seen; at += 1) {
+      const luminance = luminanceCdM2[at] ?? NaN;
+      if (luminance < least) least = luminance;
+      if (luminance > most) most = luminance;
+    }
+    const mean = weightedMean(luminanceCdM2, frameArea, 0);
+    const [dark, bright] = twentieths(luminanceCdM2);
+    return {
+      minEv: ev100FromLuminance(least),
+      darkEv: ev100FromLuminance(dark ?? NaN),
+      meanEv: ev100FromLuminance(mean),
+      brightEv: ev100FromLuminance(bright ?? NaN),
+      maxEv: ev100FromLuminance(most),
+      patchEv: ev100FromLuminance(
+        patchIsFrame ? mean : weightedMean(luminanceCdM2, patchArea, seen),
+      ),
+      patchIsFrame,
+      skyShare,
+      sunInFrame,
+    };
   };
 };
 
-const meanOver = (
-  areaFraction: Float64Array,
-  luminanceCdM2: Float64Array,
-  from: number,
-  to: number,
-): { readonly mean: number; readonly area: number } => {
-  let area = 0;
+/** Of as many values as there are weights, from a place in the list on. */
+const weightedMean = (values: Float64Array, weights: Float64Array, from: number): number => {
+  let total = 0;
   let sum = 0;
-  for (let at = from; at < to; at += 1) {
-    const weight = areaFraction[at] ?? NaN;
-    area += weight;
-    sum += weight * (luminanceCdM2[at] ?? NaN);
+  for (let at = 0; at < weights.length; at += 1) {
+    const weight = weights[at] ?? NaN;
+    total += weight;
+    sum += weight * (values[from + at] ?? NaN);
   }
-  return { mean: sum / area, area };
+  return sum / total;
 };

@@ -13,6 +13,8 @@ export type Patch = PicturePoint & {
 export const DEFAULT_PATCH_SIZE = { widthFraction: 0.1, heightFraction: 0.1 } as const;
 
 const BESIDE_HEAD_FRACTION = 0.25;
+/** With less room than this between head and edge the patch goes to the other side. */
+const CLEAR_OF_HEAD_FRACTION = 0.2;
 const STEP_UP_FRACTION = 0.05;
 const LEAST_SKY_SHARE = 0.5;
 const SAMPLES_ACROSS = 16;
@@ -20,7 +22,7 @@ const ROUNDING = 1e-9;
 
 /**
  * The patch beside the subject's head: a quarter of the picture away from it, on the side away
- * from the sun where that lies in the picture, and no lower than the head, moved up until at
+ * from the sun where there is room for it, and no lower than the head, moved up until at
  * least half of it is sky. Null when no height in the picture gives that. With the sun straight
  * ahead or behind it goes to the left.
  */
@@ -76,5 +78,8 @@ const besideHead = (scene: {
   const awayFromSun = sunIsLeft ? BESIDE_HEAD_FRACTION : -BESIDE_HEAD_FRACTION;
   const furthest = 0.5 - DEFAULT_PATCH_SIZE.widthFraction / 2;
   const wished = scene.head.xFraction + awayFromSun;
-  return Math.abs(wished) <= furthest + ROUNDING ? wished : scene.head.xFraction - awayFromSun;
+  const inside = Math.min(furthest, Math.max(-furthest, wished));
+  return Math.abs(inside - scene.head.xFraction) >= CLEAR_OF_HEAD_FRACTION
+    ? inside
+    : scene.head.xFraction - awayFromSun;
 };

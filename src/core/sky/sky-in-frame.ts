@@ -1,6 +1,6 @@
 import type { SunPosition } from '../sun-moon/sun-position.ts';
 import { luminancesTowards, type Sky } from './condition-sky.ts';
-import { type FrameReading, readFrame } from './frame-reading.ts';
+import { type FrameReading, frameReading } from './frame-reading.ts';
 import { type FrameInput, frameSamples } from './frame-samples.ts';
 import { type SunInPicture, sunInPicture } from './sun-in-picture.ts';
 
@@ -19,7 +19,7 @@ export const skyInFrame = (
   if (samples === null) return null;
   const { inFrame, nearestSky } =
     input.sun === undefined ? NO_SUN : sunInPicture(samples.scene, input.sun);
-  return readFrame(samples, luminancesTowards(input.sky, samples.directions), {
+  return frameReading(samples)(luminancesTowards(input.sky, samples.directions), {
     sunInFrame: inFrame,
     nextToSunCdM2: nearestSky === null ? null : input.sky(nearestSky),
   });

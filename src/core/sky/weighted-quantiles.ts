@@ -1,54 +1,51 @@
 /** Bins of the histogram that narrows the search down. */
-const BINS = 512;
-
-export type WeightedValues = {
-  readonly values: Float64Array;
-  readonly weights: Float64Array;
-  /** How many of them count, from the first on. */
-  readonly count: number;
-};
+const BINS = 256;
 
 /**
- * The values below which the given shares of the weight lie. Each value stands in the middle of
- * its own weight, between two values it is linear. Values finite; NaN for none.
+ * The values below which the given shares of the weight lie, for the first `weights.length` values
+ * of a list, again and again with the same weights. Each value stands in the middle of its own
+ * weight, between two values it is linear. Values finite; NaN for none.
  */
 export const weightedQuantiles = (
-  { values, weights, count }: WeightedValues,
+  weights: Float64Array,
   shares: readonly number[],
-): readonly number[] => {
-  let least = Infinity;
-  let most = -Infinity;
-  for (let at = 0; at < count; at += 1) {
-    const value = values[at] ?? NaN;
-    if (value < least) least = value;
-    if (value > most) most = value;
-  }
-  if (!(most > least)) return shares.map(() => (count > 0 ? least : NaN));
-
-  const binsPerUnit = (BINS - 1) / (most - least);
+): ((values: Float64Array) => readonly number[]) => {
+  const count = weights.length;
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
   const binOf = new Uint16Array(count);
   const binWeight = new Float64Array(BINS);
-  let total = 0;
-  for (let at = 0; at < count; at += 1) {
-    const bin = Math.floor(((values[at] ?? NaN) - least) * binsPerUnit);
-    const weight = weights[at] ?? NaN;
-    binOf[at] = bin;
-    binWeight[bin] = (binWeight[bin] ?? NaN) + weight;
-    total += weight;
-  }
 
-  return shares.map((share) => {
-    const target = share * total;
-    const { first, last, weightBefore } = binsAround(binWeight, target);
-    const near: Step[] = [];
+  return (values) => {
+    let least = Infinity;
+    let most = -Infinity;
     for (let at = 0; at < count; at += 1) {
-      const bin = binOf[at] ?? NaN;
-      if (bin >= first && bin <= last) {
-        near.push({ value: values[at] ?? NaN, weight: weights[at] ?? NaN });
-      }
+      const value = values[at] ?? NaN;
+      if (value < least) least = value;
+      if (value > most) most = value;
     }
-    return valueAt(near, target - weightBefore);
-  });
+    if (!(most > least)) return shares.map(() => (count > 0 ? least : NaN));
+
+    const binsPerUnit = (BINS - 1) / (most - least);
+    binWeight.fill(0);
+    for (let at = 0; at < count; at += 1) {
+      const bin = Math.floor(((values[at] ?? NaN) - least) * binsPerUnit);
+      binOf[at] = bin;
+      binWeight[bin] = (binWeight[bin] ?? NaN) + (weights[at] ?? NaN);
+    }
+
+    return shares.map((share) => {
+      const target = share * total;
+      const { first, last, weightBefore } = binsAround(binWeight, target);
+      const near: Step[] = [];
+      for (let at = 0; at < count; at += 1) {
+        const bin = binOf[at] ?? NaN;
+        if (bin >= first && bin <= last) {
+          near.push({ value: values[at] ?? NaN, weight: weights[at] ?? NaN });
+        }
+      }
+      return valueAt(near, target - weightBefore);
+    });
+  };
 };
 
 type Step = { readonly value: number; readonly weight: number };

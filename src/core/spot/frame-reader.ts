@@ -1,4 +1,4 @@
-import { type FrameReading, readFrame } from '../sky/frame-reading.ts';
+import { type FrameReading, frameReading } from '../sky/frame-reading.ts';
 import { type FrameInput, frameSamples } from '../sky/frame-samples.ts';
 import { fillLuminance, luminanceTowards, type SkyField } from '../sky/sky-field.ts';
 import { type SkyModel, skyPoints } from '../sky/sky-model.ts';
@@ -12,12 +12,13 @@ export const frameReader = (
 ): ((field: SkyField, sun: SunPosition) => FrameReading | null) => {
   const samples = frameSamples(frame);
   if (samples === null) return () => null;
+  const read = frameReading(samples);
   const points = skyPoints(model.standard, samples.directions);
   const luminanceCdM2 = new Float64Array(samples.directions.length);
   return (field, sun) => {
     fillLuminance(field, points, luminanceCdM2);
     const { inFrame, nearestSky } = sunInPicture(samples.scene, sun);
-    return readFrame(samples, luminanceCdM2, {
+    return read(luminanceCdM2, {
       sunInFrame: inFrame,
       nextToSunCdM2: nearestSky === null ? null : luminanceTowards(field, nearestSky),
     });

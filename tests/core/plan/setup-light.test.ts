@@ -15,12 +15,14 @@ const sceneOf = ({ shoot, setupId }: ReturnType<typeof demoMinute>): SetupScene 
 };
 
 describe('the scene of a setup', () => {
-  test('the head stands where a camera 1.4 m high, 5.1 m away and tilted 6° sees a face 1.65 m high', () => {
-    const { head } = sceneOf(demoMinute('quartet', '20:00', 'clear'));
+  test('the last head stands where a camera 1.4 m high, 5.1 m away and tilted 6° sees a face 1.65 m high', () => {
+    const { heads } = sceneOf(demoMinute('quartet', '20:00', 'clear'));
     const camera = { bearing: 300, tilt: 6, focal: 35, width: 36, height: 24 };
-    const there = headThere(camera, { distance: 5.1, camera: 1.4, face: 1.65 });
-    expect(head.xFraction).toBeCloseTo(0, 9);
-    expect(head.yFraction).toBeCloseTo(there.up, 9);
+    // Four faces 0.7 m apart: the last one 1.05 m to the right.
+    const there = headThere(camera, { distance: 5.1, camera: 1.4, face: 1.65, across: 1.05 });
+    expect(heads.right.xFraction).toBeCloseTo(there.right, 9);
+    expect(heads.left.xFraction).toBeCloseTo(-there.right, 9);
+    expect(heads.right.yFraction).toBeCloseTo(there.up, 9);
   });
 
   test('held upright the sides of the sensor are swapped', () => {
@@ -51,9 +53,9 @@ describe('the patch that is read', () => {
   test('lies on the side away from the sun and changes sides as the sun crosses the lens axis', () => {
     const scene = sceneOf(minute);
     // The sun crosses 300° at about 20:40: left of the axis before, right of it after.
-    expect(setupLightAt(scene, minute.instantMs).patch?.xFraction).toBeCloseTo(0.25, 9);
+    expect(setupLightAt(scene, minute.instantMs).patch?.xFraction).toBeCloseTo(0.45, 9);
     expect(setupLightAt(scene, minute.instantMs + 50 * 60_000).patch?.xFraction).toBeCloseTo(
-      -0.25,
+      -0.45,
       9,
     );
   });

@@ -3,14 +3,7 @@ import { expect, test } from 'vitest';
 import { weightedQuantiles } from '../../../src/core/sky/weighted-quantiles.ts';
 
 const quantile = (values: readonly number[], weights: readonly number[], share: number): number =>
-  weightedQuantiles(
-    {
-      values: Float64Array.from(values),
-      weights: Float64Array.from(weights),
-      count: values.length,
-    },
-    [share],
-  )[0] ?? NaN;
+  weightedQuantiles(Float64Array.from(weights), [share])(Float64Array.from(values))[0] ?? NaN;
 
 test('of a hundred even steps a twentieth lies below the fifth', () => {
   const values = Array.from({ length: 100 }, (_, at) => 99.5 - at); // 0.5 to 99.5
@@ -59,4 +52,10 @@ test('the same as sorting everything, whatever the spread of values', () => {
       },
     ),
   );
+});
+
+test('asked again with other values it has forgotten the first', () => {
+  const middle = weightedQuantiles(Float64Array.of(1, 1, 1), [0.5]);
+  expect(middle(Float64Array.of(1, 2, 3))[0]).toBeCloseTo(2, 9);
+  expect(middle(Float64Array.of(30, 10, 20))[0]).toBeCloseTo(20, 9);
 });

@@ -122,7 +122,8 @@ function defaultPatch(
   head: PointThere,
   sunIsLeft: boolean,
 ): PointThere | null {
-  const right = head.right + (sunIsLeft ? 0.25 : -0.25);
+  const beside = head.right + (sunIsLeft ? 0.25 : -0.25);
+  const right = Math.min(0.5 - PATCH / 2, Math.max(PATCH / 2 - 0.5, beside));
   for (let steps = 0; head.up + steps * PATCH_STEP <= 0.5 - PATCH / 2; steps += 1) {
     const centre = { right, up: head.up + steps * PATCH_STEP };
     if (inPatch(pixels, centre).length >= (PATCH * COLUMNS * PATCH * ROWS) / 2) return centre;
@@ -147,12 +148,21 @@ function inPatch(pixels: Float64Array, centre: PointThere): readonly number[] {
 /** Where the middle face stands in the picture. */
 export const headThere = (
   camera: CameraThere,
-  metres: { readonly distance: number; readonly camera: number; readonly face: number },
+  metres: {
+    readonly distance: number;
+    readonly camera: number;
+    readonly face: number;
+    /** To the camera's right of the axis. */
+    readonly across: number;
+  },
 ): PointThere => {
   const rise = (metres.face - metres.camera) / metres.distance;
   const along = cos(camera.tilt) + rise * sin(camera.tilt);
   const over = rise * cos(camera.tilt) - sin(camera.tilt);
-  return { right: 0, up: (over / along) * (camera.focal / camera.height) };
+  return {
+    right: (metres.across / metres.distance / along) * (camera.focal / camera.width),
+    up: (over / along) * (camera.focal / camera.height),
+  };
 };
 
 /** Degrees from the sun to the nearest of a rectangle's points. */

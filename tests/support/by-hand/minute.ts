@@ -1,6 +1,7 @@
 import type { Kit } from '../../../src/core/plan/kit.ts';
 import type { Light, Setup, Shoot } from '../../../src/core/plan/shoot.ts';
 import { daylightThere, type DaylightThere, type HandCondition } from './daylight.ts';
+import { sin } from './degrees.ts';
 import { angleToSun, frameThere, headThere, type CameraThere, type FrameThere } from './frame.ts';
 import { guideNumberOfReading, type AskedThere, type LightThere } from './recipe.ts';
 import { skyThere, type SkyThere } from './sky.ts';
@@ -77,10 +78,12 @@ export function minuteThere({ shoot, kit, setupId, condition, instantMs }: Quest
     width: framing.sensorWidthMm,
     height: framing.sensorHeightMm,
   };
+  const sunIsLeft = sin(apparent.azimuth - camera.bearing) < 0;
   const head = headThere(camera, {
     distance: framing.cameraDistanceM,
     camera: framing.cameraHeightM,
     face: setup.faceHeightM,
+    across: ((setup.people - 1) / 2) * setup.spacingM * (sunIsLeft ? 1 : -1),
   });
   const frame = frameThere(camera, skyline, sky, apparent, head);
   const patchCentre = found(frame.patchCentre ?? undefined, 'patch of sky');

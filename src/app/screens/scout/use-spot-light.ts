@@ -27,6 +27,8 @@ export function useSpotLight(
   const asked = JSON.stringify(
     sceneOf(spot, spot.framing, {
       patch: taken?.patch ?? null,
+      people: taken?.people ?? 1,
+      spacingM: taken?.spacingM ?? 0,
       faceHeightM: taken?.faceHeightM ?? FACE_HEIGHT_M,
       condition: shoot.condition,
     }),

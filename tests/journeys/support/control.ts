@@ -1,0 +1,142 @@
+import type { Locator, Page } from '@playwright/test';
+
+import { expect } from './app-page.ts';
+import { figureNumber, figureText, figureTexts } from './figure.ts';
+
+export type Way =
+  | 'up'
+  | 'down'
+  /** Another text, without an order. */
+  | 'changes'
+  | 'appears'
+  | 'goes'
+  /** In the figure's unit; what is left to the rounding of two figures and of a dial. */
+  | { readonly by: number; readonly within: number };
+
+/** What has to hold before a control is there, or before it counts: pressed, typed or chosen. */
+export type Given = {
+  readonly press?: string;
+  readonly field?: string;
+  readonly to?: string;
+  readonly on?: 'setup';
+};
+
+export type Control = {
+  readonly field: string;
+  /** The kit item it belongs to. */
+  readonly item?: string;
+  /** Typed, or chosen from a list; without one a switch is turned. */
+  readonly to?: string;
+  readonly given?: readonly Given[];
+  readonly moves: string;
+  readonly way: Way;
+  /** Must say the same as before. */
+  readonly still?: readonly string[];
+  /** Where the figures are read when not beside the field. */
+  readonly readOn?: 'setup';
+  /** A look, not an edit: put back by turning it back. */
+  readonly isLook?: true;
+};
+
+export type Pages = { readonly fields: Page; readonly setup: Page };
+
+/** Turns one control, sees its figure move its way and the others stand, and undoes it. */
+export async function turnControl(pages: Pages, control: Control): Promise<void> {
+  const { fields, setup } = pages;
+  const { moves, way, still = [], given = [] } = control;
+  const readOn = control.readOn === 'setup' ? setup : fields;
+  const untouched = await figureText(readOn, moves);
+  for (const each of given) await make(each.on === 'setup' ? setup : fields, each);
+  const input = fieldOf(fields, control.field, control.item);
+  await expect(input, `${control.field} is on the screen`).toBeAttached();
+  await drawn(readOn);
+  const before = await figureText(readOn, moves);
+  const stillBefore = await figureTexts(readOn, still);
+  const inputBefore = await stateOf(input);
+
+  await put(input, control.to);
+  await expect.poll(() => figureText(readOn, moves), { message: `${control.field} moves ${moves}` }).not.toBe(before);
+  await drawn(readOn);
+  const after = await figureText(readOn, moves);
+  expectWay({ before, after, way, what: `${control.field} to ${control.to ?? 'the other side'}: ${moves} from ‘${before}’ to ‘${after}’` });
+  expect(await figureTexts(readOn, still), `${control.field} leaves the others`).toEqual(stillBefore);
+
+  if (control.isLook === true) await put(input, inputBefore);
+  else await undo(fields);
+  await expect.poll(() => figureText(readOn, moves), { message: `undo of ${control.field}` }).toBe(before);
+  await expect.poll(() => stateOf(input)).toBe(inputBefore);
+  for (const each of given.toReversed()) await undo(each.on === 'setup' ? setup : fields);
+  await expect.poll(() => figureText(readOn, moves), { message: `undo of what ${control.field} needs` }).toBe(untouched);
+}
+
+const make = async (page: Page, { press, field, to }: Given): Promise<void> => {
+  if (press !== undefined) await page.locator(press).first().click();
+  if (field === undefined) return;
+  const input = fieldOf(page, field);
+  const before = await stateOf(input);
+  await put(input, to);
+  await expect.poll(() => stateOf(input)).not.toBe(before);
+};
+
+const undo = (page: Page): Promise<void> => page.locator('[data-undo]').click();
+
+export const fieldOf = (page: Page, field: string, item?: string): Locator =>
+  page
+    .locator(item === undefined ? `[data-field="${field}"]` : `[data-item="${item}"] [data-field="${field}"]`)
+    .first();
+
+const put = async (input: Locator, to: string | undefined): Promise<void> => {
+  const kind = await input.evaluate((element) =>
+    element instanceof HTMLInputElement ? element.type : element.localName,
+  );
+  if (kind === 'checkbox') return input.click();
+  if (to === undefined) throw new Error('Expected what to type or choose.');
+  if (kind === 'select') {
+    await input.selectOption(to);
+    return;
+  }
+  await input.fill(to);
+  if (kind === 'textarea') await input.blur();
+  else await input.press('Enter');
+};
+
+const stateOf = (input: Locator): Promise<string> =>
+  input.evaluate((element) =>
+    element instanceof HTMLInputElement && element.type === 'checkbox'
+      ? String(element.checked)
+      : (element as HTMLInputElement).value,
+  );
+
+/** Two frames: what waits for time to draw has had it. */
+const drawn = (page: Page): Promise<void> =>
+  page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
+      }),
+  );
+
+type Moved = { readonly before: string; readonly after: string; readonly way: Way; readonly what: string };
+
+function expectWay({ before, after, way, what }: Moved): void {
+  if (way === 'changes') return expect(before !== '' && after !== '', what).toBe(true);
+  if (way === 'appears') return expect([before === '', after !== ''], what).toEqual([true, true]);
+  if (way === 'goes') return expect([before !== '', after === ''], what).toEqual([true, true]);
+  const by = figureNumber(after) - figureNumber(before);
+  if (way === 'up') return expect(by, what).toBeGreaterThan(0);
+  if (way === 'down') return expect(by, what).toBeLessThan(0);
+  return expect(Math.abs(by - way.by), what).toBeLessThanOrEqual(way.within);
+}
+
+/** The names of all fields that are on the screen, folded away or not. */
+export const fieldNames = async (page: Page): Promise<readonly string[]> => {
+  const names = await page
+    .locator('[data-field]')
+    .evaluateAll((fields) => fields.map((field) => field.getAttribute('data-field') ?? ''));
+  return [...new Set(names)].toSorted();
+};
+
+export const openAll = (page: Page): Promise<void> =>
+  page.locator('details').evaluateAll((all) => {
+    for (const details of all) (details as HTMLDetailsElement).open = true;
+  });

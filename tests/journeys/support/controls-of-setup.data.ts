@@ -1,0 +1,84 @@
+import type { Control } from './control.ts';
+
+/** What the sky and the ambient are; no head, dial or filter moves them. */
+export const LIGHT = ['dark-ev', 'patch-ev', 'mean-ev', 'bright-ev', 'ambient-ev', 'incident-ev'];
+export const POWERS = ['power-key', 'power-fill'];
+export const SETTINGS = ['shutter', 'aperture', 'iso', 'filters'];
+
+/** Two figures to a tenth and a head that clicks in tenths. */
+const ON_THE_DIAL = 0.21;
+const IN_HAND = 0.11;
+
+/** The quartet at its start: four on the pier head, 20:00, key and fill. */
+export const SETUP_CONTROLS: readonly Control[] = [
+  { field: 'hold-stops', to: '1', moves: 'power-key', way: { by: -1, within: ON_THE_DIAL }, still: LIGHT },
+  { field: 'hold-stops', to: '1', moves: 'in-hand', way: { by: 1, within: IN_HAND }, still: LIGHT },
+  { field: 'hold-under', to: 'frame', moves: 'in-hand', way: 'down', still: LIGHT },
+  { field: 'unlit-under', to: '8', moves: 'problem', way: 'appears', still: LIGHT },
+  { field: 'start-clock', to: '20:20', moves: 'patch-ev', way: 'down', still: ['camera', 'sync'] },
+  { field: 'duration', to: '25', moves: 'where-and-when', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'shaded', given: [{ field: 'start-clock', to: '18:00' }], moves: 'ambient-shaded-ev', way: 'appears', still: LIGHT },
+
+  { field: 'role-fill', to: 'rim', moves: 'fill-stops', way: 'goes', still: LIGHT },
+  { field: 'role-key', to: 'background', moves: 'fill-stops', way: 'changes', still: LIGHT },
+  { field: 'stops-fill', to: '−2.6', moves: 'power-fill', way: { by: -1, within: ON_THE_DIAL }, still: [...LIGHT, ...SETTINGS] },
+  { field: 'stops-key', to: '−0.5', moves: 'power-key', way: 'down', still: [...LIGHT, 'power-fill'] },
+  { field: 'head-key', to: 'head-400', moves: 'power-key', way: 'up', still: [...LIGHT, 'power-fill', 'meter-key'] },
+  { field: 'head-fill', to: 'head-600', moves: 'power-fill', way: 'down', still: [...LIGHT, 'power-key', 'meter-fill'] },
+  { field: 'head-count-key', to: '2', moves: 'power-key', way: { by: -1, within: ON_THE_DIAL }, still: [...LIGHT, ...SETTINGS, 'power-fill'] },
+  { field: 'head-count-fill', to: '2', moves: 'power-fill', way: { by: -1, within: ON_THE_DIAL }, still: [...LIGHT, ...SETTINGS, 'power-key'] },
+  { field: 'modifier-key', to: 'octabox', moves: 'power-key', way: 'up', still: [...LIGHT, 'power-fill'] },
+  { field: 'modifier-fill', to: 'reflector', moves: 'power-fill', way: 'down', still: [...LIGHT, 'power-key'] },
+  { field: 'grid-key', moves: 'power-key', way: 'up', still: [...LIGHT, 'power-fill', 'meter-key'] },
+  { field: 'diffuser-key', given: [{ field: 'modifier-key', to: 'octabox' }], moves: 'power-key', way: 'down', still: [...LIGHT, 'power-fill'] },
+  { field: 'baffle-key', given: [{ field: 'modifier-key', to: 'octabox' }], moves: 'power-key', way: 'up', still: [...LIGHT, 'power-fill'] },
+  { field: 'gel-key', to: 'cto-full', moves: 'power-key', way: { by: 1.09, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill'] },
+  { field: 'gel-fill', to: 'cto-half', moves: 'power-fill', way: { by: 0.45, within: ON_THE_DIAL }, still: [...LIGHT, 'power-key'] },
+  // Half the distance of a small source: two stops, and undo doubles it again.
+  { field: 'distance-key', to: '1.45', moves: 'power-key', way: { by: -2, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill', 'meter-key'] },
+  // Of a disc 0.55 m in radius: log2((1.4² + 0.55²)/(2.8² + 0.55²)) = −1.85.
+  { field: 'distance-fill', to: '1.4', moves: 'power-fill', way: { by: -1.85, within: ON_THE_DIAL }, still: [...LIGHT, 'meter-fill'] },
+  { field: 'angle-key', to: '60', moves: 'ends-key', way: 'changes', still: [...LIGHT, ...POWERS] },
+  { field: 'angle-fill', to: '40', moves: 'ends-fill', way: 'changes', still: [...LIGHT, 'power-fill'] },
+  { field: 'height-key', to: '4', moves: 'ends-key', way: 'changes', still: [...LIGHT, ...POWERS] },
+  { field: 'height-fill', to: '4', moves: 'ends-fill', way: 'changes', still: [...LIGHT, ...POWERS] },
+  { field: 'pinned-power-key', to: '3', given: [{ press: '[data-pin="power-key"]' }], moves: 'problem', way: 'appears', still: LIGHT },
+
+  { field: 'bearing', to: '30', moves: 'patch-ev', way: 'down', still: ['sync', 'slowest-allowed'] },
+  { field: 'tilt', to: '15', moves: 'dark-ev', way: 'down', still: ['ambient-ev', 'incident-ev'] },
+  { field: 'focal-length', to: '60', moves: 'mean-ev', way: 'changes', still: ['ambient-ev', 'incident-ev'] },
+  { field: 'camera-distance', to: '7', moves: 'camera', way: { by: 1.9, within: 0 }, still: ['mean-ev', 'ambient-ev', 'incident-ev'] },
+  { field: 'camera-height', to: '1', moves: 'camera', way: 'changes', still: ['mean-ev', 'ambient-ev', 'incident-ev'] },
+  { field: 'orientation', to: 'portrait', moves: 'mean-ev', way: 'changes', still: ['ambient-ev', 'incident-ev'] },
+  { field: 'patch-x', to: '−30', given: [{ press: '[data-own-patch]' }], moves: 'patch-ev', way: 'changes', still: ['mean-ev', 'ambient-ev'] },
+  { field: 'patch-y', to: '40', given: [{ press: '[data-own-patch]' }], moves: 'patch-ev', way: 'down', still: ['mean-ev', 'ambient-ev'] },
+  { field: 'patch-width', to: '20', given: [{ press: '[data-own-patch]' }], moves: 'patch-place', way: { by: 10, within: 0 }, still: ['mean-ev', 'ambient-ev'] },
+  { field: 'patch-height', to: '20', given: [{ press: '[data-own-patch]' }], moves: 'patch-place', way: 'changes', still: ['mean-ev', 'ambient-ev'] },
+
+  { field: 'people', to: '2', moves: 'ends-key', way: 'down', still: ['mean-ev', 'ambient-ev', ...POWERS] },
+  { field: 'spacing', to: '1.2', moves: 'ends-key', way: 'up', still: ['mean-ev', 'ambient-ev', ...POWERS] },
+  { field: 'face-height', to: '1.2', moves: 'patch-place', way: 'changes', still: ['mean-ev'] },
+  { field: 'spread-limit', to: '2', moves: 'spread-key', way: 'goes', still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'motion', to: 'walking', moves: 'slowest-allowed', way: 'down', still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'tripod', given: [{ field: 'motion', to: 'still' }], moves: 'slowest-allowed', way: { by: 1, within: 0.1 }, still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'lens', to: 'lens-85', moves: 'focal-length', way: 'appears', still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'wish-aperture', to: '8', moves: 'aperture', way: { by: 1, within: 0.01 }, still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
+
+  { field: 'pinned-shutter', to: '1/200', given: [{ press: '[data-pin="shutter"]' }], moves: 'in-hand', way: { by: -0.33, within: IN_HAND }, still: LIGHT },
+  { field: 'pinned-aperture', to: 'f/8', given: [{ press: '[data-pin="aperture"]' }], moves: 'aperture', way: { by: 1, within: 0.01 }, still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
+  { field: 'pinned-iso', to: '200', given: [{ press: '[data-pin="iso"]' }], moves: 'iso', way: { by: 100, within: 0 }, still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
+  { field: 'filter-nd-2', given: [{ press: '[data-pin="filters"]' }], moves: 'filters', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
+  { field: 'filter-nd-3', given: [{ press: '[data-pin="filters"]' }], moves: 'filters', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
+
+  { field: 'setup-name', to: 'Four and the sea', moves: 'setup-name', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'condition', to: 'heavy-overcast', moves: 'mean-ev', way: 'down', still: ['camera', 'sync'] },
+];
+
+/** Fields of the Setup screen that have a journey step of their own or move no figure. */
+export const SETUP_OTHERS = {
+  setup: 'chooses what is looked at',
+  minute: 'chooses the minute; keys, not a text',
+  camera: 'the demo has one; the kit’s camera fields move its figures',
+  'new-setup-spot': 'only says where the next setup will stand',
+  'filter-polariser': 'no ND: what it takes from this sky is given as a range',
+} as const;
