@@ -57,7 +57,7 @@ export function computeClient(postbox: Postbox): ComputeClient {
         waiting.set(key, {
           job,
           // The worker answers a job with the answer of its kind.
-          settle: (answer) => settle(answer as JobAnswerOf<Kind> | null),
+          settle: settle as Waiting['settle'],
           refuse,
         });
         next();

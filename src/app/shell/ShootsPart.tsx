@@ -1,4 +1,4 @@
-import { useEffect, useState, type ReactNode } from 'react';
+import { useCallback, useEffect, useState, type ReactNode } from 'react';
 
 import { demoShoot } from '../../core/plan/demo-shoot.ts';
 import { SHOOT_FORMAT, SHOOT_VERSION, type Shoot } from '../../core/plan/shoot.ts';
@@ -13,51 +13,55 @@ export function ShootsPart(props: { readonly onOpenShoot: (id: string) => void }
   const { repository, newId } = useServices();
   const open = useShoot();
   const [shoots, setShoots] = useState<readonly ShootSummary[]>([]);
-  const [version, setVersion] = useState(0);
+  const list = useCallback(async (): Promise<void> => {
+    const listed = await repository.listShoots();
+    if (listed.ok) setShoots(listed.value);
+    else say(listed.problem.sentence);
+  }, [repository]);
   useEffect(
-    function listShoots() {
-      void repository
-        .listShoots()
-        .then((list) => (list.ok ? setShoots(list.value) : say(list.problem.sentence)));
+    function listAtFirst() {
+      void list();
     },
-    [repository, version, open.title, open.date],
+    [list],
   );
 
   const begin = async (shoot: Shoot): Promise<void> => {
     const made = await repository.create('shoot', shoot);
     if (made.ok) props.onOpenShoot(shoot.id);
     else say(made.problem.kind === 'storage' ? made.problem.sentence : 'It could not be begun.');
-    setVersion(version + 1);
+    await list();
   };
 
   const remove = async (shoot: ShootSummary): Promise<void> => {
     const removed = await repository.remove('shoot', shoot.id);
     if (!removed.ok) return say('It was not there any more.');
     say(`Removed ${shoot.title}.`);
-    return setVersion(version + 1);
+    return list();
   };
 
   return (
     <section aria-label="Shoots on this device">
       <h3>Shoots on this device</h3>
       <ul className="shoot-list">
-        {shoots.map((shoot) => (
-          <li key={shoot.id}>
-            <span>
-              {shoot.title} <span className="quiet">{formatDate(shoot.date, 'en-GB')}</span>
-            </span>
-            {shoot.id === open.id ? (
-              <strong className="quiet">open</strong>
-            ) : (
-              <>
-                <button type="button" onClick={() => props.onOpenShoot(shoot.id)}>
-                  Open
-                </button>
-                <RemoveButton shoot={shoot} onRemove={() => void remove(shoot)} />
-              </>
-            )}
-          </li>
-        ))}
+        {shoots
+          .map((listed) => (listed.id === open.id ? { ...listed, ...named(open) } : listed))
+          .map((shoot) => (
+            <li key={shoot.id}>
+              <span>
+                {shoot.title} <span className="quiet">{formatDate(shoot.date, 'en-GB')}</span>
+              </span>
+              {shoot.id === open.id ? (
+                <strong className="quiet">open</strong>
+              ) : (
+                <>
+                  <button type="button" onClick={() => props.onOpenShoot(shoot.id)}>
+                    Open
+                  </button>
+                  <RemoveButton shoot={shoot} onRemove={() => void remove(shoot)} />
+                </>
+              )}
+            </li>
+          ))}
       </ul>
       <div>
         <button type="button" onClick={() => void begin({ ...emptyShoot(open), id: newId() })}>
@@ -70,6 +74,8 @@ export function ShootsPart(props: { readonly onOpenShoot: (id: string) => void }
     </section>
   );
 }
+
+const named = ({ title, date }: Shoot): Pick<ShootSummary, 'title' | 'date'> => ({ title, date });
 
 function RemoveButton(props: {
   readonly shoot: ShootSummary;

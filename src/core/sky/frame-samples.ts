@@ -39,8 +39,8 @@ export type FrameInput = {
   readonly patch?: Patch | null | undefined;
 };
 
-const SKY_CELLS = 720;
-const ENOUGH_SKY_CELLS = 700;
+const SKY_CELLS = 800;
+const ENOUGH_SKY_CELLS = 720;
 /** Where sky and ground are so entangled that the wanted number would take more. */
 const MOST_CELLS = 4 * SKY_CELLS;
 const PATCH_GRID = { columns: 8, rows: 8 } as const;

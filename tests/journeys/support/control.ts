@@ -18,13 +18,16 @@ export type Given = {
   readonly press?: string;
   readonly field?: string;
   readonly to?: string;
+  readonly within?: string;
   readonly on?: 'setup';
+  /** A look, not an edit: put back by choosing what it was. */
+  readonly isLook?: true;
 };
 
 export type Control = {
   readonly field: string;
-  /** The kit item it belongs to. */
-  readonly item?: string;
+  /** What it stands in where there are several of its name. */
+  readonly within?: string;
   /** Typed, or chosen from a list; without one a switch is turned. */
   readonly to?: string;
   readonly given?: readonly Given[];
@@ -46,8 +49,9 @@ export async function turnControl(pages: Pages, control: Control): Promise<void>
   const { moves, way, still = [], given = [] } = control;
   const readOn = control.readOn === 'setup' ? setup : fields;
   const untouched = await figureText(readOn, moves);
-  for (const each of given) await make(each.on === 'setup' ? setup : fields, each);
-  const input = fieldOf(fields, control.field, control.item);
+  const takenBack: (() => Promise<void>)[] = [];
+  for (const each of given) takenBack.unshift(await make(each.on === 'setup' ? setup : fields, each));
+  const input = fieldOf(fields, control.field, control.within);
   await expect(input, `${control.field} is on the screen`).toBeAttached();
   await drawn(readOn);
   const before = await figureText(readOn, moves);
@@ -65,30 +69,33 @@ export async function turnControl(pages: Pages, control: Control): Promise<void>
   else await undo(fields);
   await expect.poll(() => figureText(readOn, moves), { message: `undo of ${control.field}` }).toBe(before);
   await expect.poll(() => stateOf(input)).toBe(inputBefore);
-  for (const each of given.toReversed()) await undo(each.on === 'setup' ? setup : fields);
+  for (const takeBack of takenBack) await takeBack();
   await expect.poll(() => figureText(readOn, moves), { message: `undo of what ${control.field} needs` }).toBe(untouched);
 }
 
-const make = async (page: Page, { press, field, to }: Given): Promise<void> => {
+/** Makes what is given; gives the way back. */
+const make = async (page: Page, given: Given): Promise<() => Promise<void>> => {
+  const { press, field, to, within, isLook } = given;
   if (press !== undefined) await page.locator(press).first().click();
-  if (field === undefined) return;
-  const input = fieldOf(page, field);
+  if (field === undefined) return () => undo(page);
+  const input = fieldOf(page, field, within);
   const before = await stateOf(input);
   await put(input, to);
-  await expect.poll(() => stateOf(input)).not.toBe(before);
+  await expect.poll(() => stateOf(input), { message: `${field} takes what is given` }).not.toBe(before);
+  return isLook === true ? () => put(input, before) : () => undo(page);
 };
 
 const undo = (page: Page): Promise<void> => page.locator('[data-undo]').click();
 
-export const fieldOf = (page: Page, field: string, item?: string): Locator =>
-  page
-    .locator(item === undefined ? `[data-field="${field}"]` : `[data-item="${item}"] [data-field="${field}"]`)
-    .first();
+const fieldOf = (page: Page, field: string, within = ''): Locator =>
+  page.locator(`${within} [data-field="${field}"]`.trim()).first();
 
 const put = async (input: Locator, to: string | undefined): Promise<void> => {
   const kind = await input.evaluate((element) =>
     element instanceof HTMLInputElement ? element.type : element.localName,
   );
+  // Two pages may be open: only the one in front has the keyboard.
+  await input.page().bringToFront();
   if (kind === 'checkbox') return input.click();
   if (to === undefined) throw new Error('Expected what to type or choose.');
   if (kind === 'select') {

@@ -39,7 +39,7 @@ export function AddItem({ shelf }: { readonly shelf: KitShelf }): ReactNode {
   const add = (): void => {
     const entry = GENERIC[shelf][Number(chosen)];
     if (entry === undefined) return;
-    const item = { ...entry, order: orderKeyAtEnd(kit[shelf]) } as Kit[typeof shelf][string];
+    const item = { ...entry, order: orderKeyAtEnd(kit[shelf]) };
     edit(`add ${entry.name}`, putKitItem(shelf, newId(), item));
     say(`Added ${entry.name}. Its figures are generic until you change them.`);
   };

@@ -145,9 +145,11 @@ export function MeasureMine({ head, onChange }: MeasureMineProps): ReactNode {
           That makes a guide number of{' '}
           <strong data-figure="reading-guide-number">{metres(figure.value.guideNumberM)}</strong> at
           full power, ISO 100, through this modifier:{' '}
-          {signedTenths(
-            2 * Math.log2(figure.value.guideNumberM / rated.guideNumberM) + rated.lossStops,
-          )}{' '}
+          <span data-figure="reading-against-rated">
+            {signedTenths(
+              2 * Math.log2(figure.value.guideNumberM / rated.guideNumberM) + rated.lossStops,
+            )}
+          </span>{' '}
           stops against the {rated.origin === 'watt-seconds' ? 'watt-second guess' : 'rated figure'}
           .
         </p>

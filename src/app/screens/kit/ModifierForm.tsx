@@ -80,8 +80,10 @@ export function ModifierForm({ id }: { readonly id: string }): ReactNode {
         />
       ))}
       <p className="quiet">
-        Counts as a disc of {metres(discDiameterM(faceAreaM2(modifier)))} across: closer than about
-        five times that the inverse square law does not hold, and the disc formula is used.
+        Counts as a disc of{' '}
+        <span data-figure="disc-diameter">{metres(discDiameterM(faceAreaM2(modifier)))}</span>{' '}
+        across: closer than about five times that the inverse square law does not hold, and the disc
+        formula is used.
       </p>
     </div>
   );

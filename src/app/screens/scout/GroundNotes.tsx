@@ -38,7 +38,7 @@ export const GroundNotes = memo(function GroundNotes({
           {spot.hazardsNote}
         </p>
       )}
-      <dl className="ground-lines">
+      <dl className="ground-lines" data-figure="ground-lines">
         {groundLines(spot).map(([name, text]) => (
           <div key={name}>
             <dt className="quiet">{name}</dt>

@@ -17,7 +17,7 @@ export function CameraStep({ asked, view, working }: StepsProps): ReactNode {
         <p>
           <strong>{settingsText(recipe, filters, asked.kit.cameras[setup.cameraId])}</strong>
         </p>
-        <p>{whiteBalanceText(key?.gel ?? null)}</p>
+        <p data-figure="white-balance">{whiteBalanceText(key?.gel ?? null)}</p>
         <p className="quiet">
           You see{light.skyInFrame?.patchIsFrame === true ? '' : ' the patch '}
           {light.skyInFrame?.patchIsFrame === true ? null : (

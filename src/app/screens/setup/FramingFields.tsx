@@ -106,7 +106,7 @@ function SensorNote({ setupId, cameraId, framing }: SensorNoteProps): ReactNode 
   if (sensorWidthMm === framing.sensorWidthMm && sensorHeightMm === framing.sensorHeightMm)
     return null;
   return (
-    <p className="wide">
+    <p className="wide" data-note="sensor">
       Framed for a sensor of {framing.sensorWidthMm} × {framing.sensorHeightMm} mm; the camera
       chosen has {sensorWidthMm} × {sensorHeightMm} mm.{' '}
       <button
