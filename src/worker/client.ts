@@ -56,8 +56,7 @@ export function computeClient(postbox: Postbox): ComputeClient {
         waiting.get(key)?.settle(null);
         waiting.set(key, {
           job,
-          // The worker answers a job with the answer of its kind.
-          settle: settle as Waiting['settle'],
+          settle,
           refuse,
         });
         next();

@@ -13,30 +13,29 @@ export function ShootsPart(props: { readonly onOpenShoot: (id: string) => void }
   const { repository, newId } = useServices();
   const open = useShoot();
   const [shoots, setShoots] = useState<readonly ShootSummary[]>([]);
-  const list = useCallback(async (): Promise<void> => {
-    const listed = await repository.listShoots();
+  const take = useCallback((listed: Awaited<ReturnType<typeof repository.listShoots>>): void => {
     if (listed.ok) setShoots(listed.value);
     else say(listed.problem.sentence);
-  }, [repository]);
+  }, []);
   useEffect(
     function listAtFirst() {
-      void list();
+      void repository.listShoots().then(take);
     },
-    [list],
+    [repository, take],
   );
 
   const begin = async (shoot: Shoot): Promise<void> => {
     const made = await repository.create('shoot', shoot);
     if (made.ok) props.onOpenShoot(shoot.id);
     else say(made.problem.kind === 'storage' ? made.problem.sentence : 'It could not be begun.');
-    await list();
+    take(await repository.listShoots());
   };
 
   const remove = async (shoot: ShootSummary): Promise<void> => {
     const removed = await repository.remove('shoot', shoot.id);
     if (!removed.ok) return say('It was not there any more.');
     say(`Removed ${shoot.title}.`);
-    return list();
+    return take(await repository.listShoots());
   };
 
   return (
