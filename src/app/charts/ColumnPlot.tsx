@@ -101,8 +101,7 @@ function plotPaths(column: SetupColumn, frame: PlotFrame, shaded: boolean): Reco
   const out = of(shaded ? column.ambientShadedEv : column.ambientOutEv);
   const hidden = (step: number): number => Math.min(of(ambientHiddenEv)(step), out(step));
   /** Where it is another line than that of the hidden sun. */
-  const outApart = (step: number): number =>
-    out(step) - hidden(step) > SAME_EV ? out(step) : NaN;
+  const outApart = (step: number): number => (out(step) - hidden(step) > SAME_EV ? out(step) : NaN);
   return {
     margin: band(
       (step) => of(darkEv)(step) - spread(step),

@@ -1,6 +1,6 @@
-import { destination } from '../../core/place/geodesy.ts';
 import type { GeoPoint } from '../../core/place/geo-point.ts';
-import { wrapDeg180 } from '../../core/units/angle.ts';
+import { metresPerDegree } from '../../core/place/metres-per-degree.ts';
+import { cosDeg, sinDeg, wrapDeg180 } from '../../core/units/angle.ts';
 
 /** Farthest latitude that the Web Mercator square holds. */
 export const MERCATOR_LIMIT_DEG = 85.05112878;
@@ -15,11 +15,13 @@ export const placeFromMap = (at: { readonly lat: number; readonly lng: number })
   longitudeDeg: toCentimetre(wrapDeg180(at.lng)),
 });
 
-/** The place some metres away; bearing clockwise from true north. */
+/** The place some metres away, not some kilometres; bearing clockwise from true north. */
 export const stepFrom = (from: GeoPoint, bearingDeg: number, distanceM: number): GeoPoint => {
-  const { latitudeDeg, longitudeDeg } = destination(from, { bearingDeg, distanceM });
+  const { northM, eastM } = metresPerDegree(from.latitudeDeg);
+  const latitudeDeg = from.latitudeDeg + (distanceM * cosDeg(bearingDeg)) / northM;
+  const longitudeDeg = from.longitudeDeg + (distanceM * sinDeg(bearingDeg)) / eastM;
   return {
-    latitudeDeg: toCentimetre(latitudeDeg),
+    latitudeDeg: toCentimetre(Math.min(90, Math.max(-90, latitudeDeg))),
     longitudeDeg: toCentimetre(wrapDeg180(longitudeDeg)),
   };
 };

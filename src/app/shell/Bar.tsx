@@ -1,4 +1,4 @@
-import { useEffect, useState, type ReactNode } from 'react';
+import { lazy, Suspense, useEffect, useState, type ReactNode } from 'react';
 
 import { SKY_CONDITIONS, type SkyCondition } from '../../core/daylight/sky-condition.ts';
 import { editShoot } from '../../core/plan/edits.ts';
@@ -7,7 +7,8 @@ import { useEditShoot, useShoot, useSteps } from '../state/documents.tsx';
 import { useServices } from '../state/services.ts';
 import { CONDITION_NAMES } from '../ui/condition-names.ts';
 import { SCREENS, type ScreenPath } from './route.ts';
-import { ShootSheet } from './ShootSheet.tsx';
+
+const ShootSheet = lazy(async () => ({ default: (await import('./ShootSheet.tsx')).ShootSheet }));
 
 type BarProps = {
   readonly path: ScreenPath;
@@ -57,7 +58,9 @@ export function Bar({ path, onOpenShoot }: BarProps): ReactNode {
         <ThemeSwitch />
       </div>
       {sheetOpen ? (
-        <ShootSheet onClose={() => setSheetOpen(false)} onOpenShoot={onOpenShoot} />
+        <Suspense>
+          <ShootSheet onClose={() => setSheetOpen(false)} onOpenShoot={onOpenShoot} />
+        </Suspense>
       ) : null}
     </header>
   );

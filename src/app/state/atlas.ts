@@ -1,6 +1,6 @@
 import { loadOutline, type Outline, type OutlineDetail } from '../../atlas/outline.ts';
-import { loadPlaceNames, type NearPlace, type PlaceNames } from '../../atlas/place-names.ts';
-import { zoneFinder, type ZoneAt } from '../../atlas/zone-at.ts';
+import type { NearPlace, PlaceNames } from '../../atlas/place-names.ts';
+import type { ZoneAt } from '../../atlas/zone-at.ts';
 import type { GeoPoint } from '../../core/place/geo-point.ts';
 import { useServices, type Services } from './services.ts';
 
@@ -30,15 +30,21 @@ function atlasOf({ ownFile }: Services): Atlas {
     if (!response.ok) throw new Error(`${path} of the app is missing (answer ${response.status})`);
     return response.text();
   });
-  const loadPlaces = kept(() => loadPlaceNames(readFile));
+  const loadPlaces = kept(async () => {
+    const { loadPlaceNames } = await import('../../atlas/place-names.ts');
+    return loadPlaceNames(readFile);
+  });
   const places = (): Promise<PlaceNames> => loadPlaces('all');
-  const zoneAt = zoneFinder(readFile);
+  const findZone = kept(async () => {
+    const { zoneFinder } = await import('../../atlas/zone-at.ts');
+    return zoneFinder(readFile);
+  });
   return {
     outline: (detail) => loadOutline(readFile, detail),
     places,
     surroundings: async (point) => {
-      const [names, zone] = await Promise.all([places(), zoneAt(point)]);
-      return { zone, near: names.nearest(point) };
+      const [names, zoneAt] = await Promise.all([places(), findZone('all')]);
+      return { zone: await zoneAt(point), near: names.nearest(point) };
     },
   };
 }

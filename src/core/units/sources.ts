@@ -57,6 +57,8 @@ export const SOURCES = {
     'S. Darula, R. Kittler, CIE general sky standard defining luminance distributions, Proc. eSim 2002, Montréal.',
   schaefer1998:
     'B. E. Schaefer, To the visual limits, Sky & Telescope 95 (May 1998) 57, with the listing published beside it.',
+  wgs84:
+    'NGA.STND.0036_1.0.0_WGS84, Department of Defense World Geodetic System 1984: its definition and relationships with local geodetic systems (2014).',
 } as const satisfies Record<string, string>;
 
 export type SourceKey = keyof typeof SOURCES;

@@ -70,7 +70,8 @@ export function CursorHandle({ cursor, frame, zone }: CursorHandleProps): ReactN
         data-figure="day-minute"
         onKeyDown={onKeyDown}
         onKeyUp={(event) => {
-          if (minutesOfKey(event.key, event.shiftKey) !== null || /^(Home|End)$/.test(event.key)) choose();
+          if (minutesOfKey(event.key, event.shiftKey) !== null || /^(Home|End)$/.test(event.key))
+            choose();
         }}
       />
     </div>

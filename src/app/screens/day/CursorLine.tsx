@@ -20,7 +20,8 @@ export function CursorLine({ cursor, frame, chosenMs }: CursorLineProps): ReactN
   useLayoutEffect(
     function followCursor() {
       const place = (): void => {
-        if (line.current !== null) line.current.style.transform = downBy(cursor.state().minuteMs, frame);
+        if (line.current !== null)
+          line.current.style.transform = downBy(cursor.state().minuteMs, frame);
       };
       place();
       return cursor.subscribe(place);

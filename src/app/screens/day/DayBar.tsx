@@ -21,11 +21,21 @@ export function DayBar(props: DayBarProps): ReactNode {
   return (
     <div className="day-bar">
       <div className="day-date">
-        <button type="button" data-day-before aria-label="Day before" onClick={() => day.changeDate(-1)}>
+        <button
+          type="button"
+          data-day-before
+          aria-label="Day before"
+          onClick={() => day.changeDate(-1)}
+        >
           ←
         </button>
         <strong>{formatDate(date, 'en-GB')}</strong>
-        <button type="button" data-day-after aria-label="Day after" onClick={() => day.changeDate(1)}>
+        <button
+          type="button"
+          data-day-after
+          aria-label="Day after"
+          onClick={() => day.changeDate(1)}
+        >
           →
         </button>
       </div>

@@ -54,7 +54,8 @@ export function DayGrid(props: DayGridProps): ReactNode {
   };
 
   const onPointerDown = (event: PointerEvent<HTMLDivElement>): void => {
-    const onGutter = event.target instanceof Element && event.target.closest('.gutter-time') !== null;
+    const onGutter =
+      event.target instanceof Element && event.target.closest('.gutter-time') !== null;
     if (event.button !== 0 || isOnControl(event)) return;
     if (minuteAt(event.clientY) === null) return;
     if (event.pointerType !== 'mouse' && !onGutter) {
@@ -65,7 +66,9 @@ export function DayGrid(props: DayGridProps): ReactNode {
     selectUnder(event);
     dragging.current = true;
     event.currentTarget.setPointerCapture(event.pointerId);
-    event.currentTarget.querySelector<HTMLElement>('[role="slider"]')?.focus({ preventScroll: true });
+    event.currentTarget
+      .querySelector<HTMLElement>('[role="slider"]')
+      ?.focus({ preventScroll: true });
     cursor.pass(minuteAt(event.clientY) ?? chosenMs);
   };
   const onPointerMove = ({ pointerType, clientY }: PointerEvent): void => {
@@ -104,7 +107,8 @@ export function DayGrid(props: DayGridProps): ReactNode {
       onPointerLeave={goBack}
     >
       <p id={BLOCK_KEYS_ID} hidden>
-        Arrows move a setup by 5 minutes, with Shift by 1; with Alt they stretch it; Enter opens it in Setup.
+        Arrows move a setup by 5 minutes, with Shift by 1; with Alt they stretch it; Enter opens it
+        in Setup.
       </p>
       <div className="day-columns" style={columns}>
         <Gutter day={day} cursor={cursor} />

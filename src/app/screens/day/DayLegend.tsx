@@ -24,7 +24,9 @@ export function DayLegend({ day, underAllSkies }: DayLegendProps): ReactNode {
     <PlotLegend
       kinds={kinds}
       twoStates={underAllSkies || condition === 'broken-cloud'}
-      otherReference={day.spots.some(({ shown }) => shown !== null && shown[1].holdUnder !== 'patch')}
+      otherReference={day.spots.some(
+        ({ shown }) => shown !== null && shown[1].holdUnder !== 'patch',
+      )}
     />
   );
 }

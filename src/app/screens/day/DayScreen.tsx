@@ -48,7 +48,13 @@ type DayOfSpotsProps = {
   readonly onUnderAllSkies: (on: boolean) => void;
 };
 
-function DayOfSpots({ day, night, underAllSkies, onNight, onUnderAllSkies }: DayOfSpotsProps): ReactNode {
+function DayOfSpots({
+  day,
+  night,
+  underAllSkies,
+  onNight,
+  onUnderAllSkies,
+}: DayOfSpotsProps): ReactNode {
   const cursor = useDayCursor(day.chosenMs);
   const narrow = useNarrow();
   const { spots, selected, columns } = day;

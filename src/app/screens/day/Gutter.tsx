@@ -15,7 +15,13 @@ const LABEL_GAP_SHARE = 0.028;
 const percent = (share: number): string => `${100 * share}%`;
 
 /** Clock hours and the sun's events of the selected spot. */
-export function Gutter({ day, cursor }: { readonly day: Day; readonly cursor: DayCursor }): ReactNode {
+export function Gutter({
+  day,
+  cursor,
+}: {
+  readonly day: Day;
+  readonly cursor: DayCursor;
+}): ReactNode {
   const { date } = useShoot();
   const { frame, zonesDiffer, chosenMs } = day;
   const { spot } = day.selected;
@@ -32,7 +38,9 @@ export function Gutter({ day, cursor }: { readonly day: Day; readonly cursor: Da
   return (
     <div className="gutter">
       <p className="gutter-head quiet">
-        {zonesDiffer ? `clocks of ${spot.name}, ${utcOffsetText(chosenMs, spot.zone)}` : 'local time'}
+        {zonesDiffer
+          ? `clocks of ${spot.name}, ${utcOffsetText(chosenMs, spot.zone)}`
+          : 'local time'}
       </p>
       <div className="gutter-time">
         {hours.map(({ ms, text }) => (
@@ -40,7 +48,12 @@ export function Gutter({ day, cursor }: { readonly day: Day; readonly cursor: Da
             {text}
           </span>
         ))}
-        <svg className="leaders" viewBox="0 0 10 1000" preserveAspectRatio="none" aria-hidden="true">
+        <svg
+          className="leaders"
+          viewBox="0 0 10 1000"
+          preserveAspectRatio="none"
+          aria-hidden="true"
+        >
           {marks.map(({ ms, share, shownShare }) => (
             <path key={ms} d={`M0 ${1000 * share}L10 ${1000 * shownShare}`} />
           ))}

@@ -13,7 +13,12 @@ import { useKit, useShoot } from '../../state/documents.tsx';
 import { bearingText, tenths } from '../../ui/figure-text.ts';
 import { useCursorState, type DayCursor } from './day-cursor.ts';
 import type { DaySpot } from './day-model.ts';
-import { figuresOfColumn, figuresOfLight, verdictOfColumn, type MinuteFigures } from './minute-figures.ts';
+import {
+  figuresOfColumn,
+  figuresOfLight,
+  verdictOfColumn,
+  type MinuteFigures,
+} from './minute-figures.ts';
 import { RecipePart } from './RecipePart.tsx';
 import { SkyPart } from './SkyPart.tsx';
 
@@ -60,7 +65,9 @@ export function MinutePanel({ cursor, spot: day, column }: MinutePanelProps): Re
         />
       )}
       {shown === null ? (
-        <p className="quiet">No setup stands here yet; “+ setup” over the column adds one at this minute.</p>
+        <p className="quiet">
+          No setup stands here yet; “+ setup” over the column adds one at this minute.
+        </p>
       ) : (
         <RecipePart
           setupId={shown[0]}
@@ -71,9 +78,9 @@ export function MinutePanel({ cursor, spot: day, column }: MinutePanelProps): Re
       )}
       {figures?.sunInFrame === true ? (
         <p className="quiet" data-caution="sun">
-          The sun stands in the frame: it clips at any hold, and within 5° of it the sky is brighter than
-          shown. Never look at it through an optical finder or a long lens; ND filters and polarisers do not
-          protect eyes.
+          The sun stands in the frame: it clips at any hold, and within 5° of it the sky is brighter
+          than shown. Never look at it through an optical finder or a long lens; ND filters and
+          polarisers do not protect eyes.
         </p>
       ) : null}
     </aside>

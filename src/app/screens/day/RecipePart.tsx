@@ -34,7 +34,13 @@ export function RecipePart({ setupId, setup, view, inPassing }: RecipePartProps)
         <Settings view={view.value} working={view.value.answer.value} />
       ) : (
         <p className="verdict" data-figure="day-in-hand">
-          {capital(view.ok ? (view.value.answer.ok ? '' : problemText(view.value.answer.problem)) : gapText(view.problem))}
+          {capital(
+            view.ok
+              ? view.value.answer.ok
+                ? ''
+                : problemText(view.value.answer.problem)
+              : gapText(view.problem),
+          )}
         </p>
       )}
       <a
@@ -43,7 +49,9 @@ export function RecipePart({ setupId, setup, view, inPassing }: RecipePartProps)
         data-open-setup={setupId}
         onClick={() => look({ spotId: setup.spotId, setupId })}
       >
-        {view?.ok === true && !view.value.answer.ok ? 'Open in Setup for its fixes' : 'Open in Setup'}
+        {view?.ok === true && !view.value.answer.ok
+          ? 'Open in Setup for its fixes'
+          : 'Open in Setup'}
       </a>
     </section>
   );
@@ -51,7 +59,13 @@ export function RecipePart({ setupId, setup, view, inPassing }: RecipePartProps)
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-function Settings({ view, working }: { readonly view: SetupView; readonly working: WorkingSetup }): ReactNode {
+function Settings({
+  view,
+  working,
+}: {
+  readonly view: SetupView;
+  readonly working: WorkingSetup;
+}): ReactNode {
   const { recipe, brightEndInHandStops } = working;
   const step = view.question.camera.step ?? 'third';
   const meter = `${formatIso(recipe.iso)}, ${formatShutter(recipe.shutterS, step)}`;
@@ -67,8 +81,8 @@ function Settings({ view, working }: { readonly view: SetupView; readonly workin
       </p>
       {Number.isFinite(brightEndInHandStops) ? (
         <p className="quiet">
-          <span data-figure="day-bright-end">{signedTenths(brightEndInHandStops)}</span> at the bright end of the
-          spread
+          <span data-figure="day-bright-end">{signedTenths(brightEndInHandStops)}</span> at the
+          bright end of the spread
         </p>
       ) : null}
       <ul className="lights">
@@ -90,8 +104,10 @@ function Settings({ view, working }: { readonly view: SetupView; readonly workin
               </p>
               <p className="quiet">
                 meter{' '}
-                <span data-figure={`day-meter-${lightId}`}>{formatMeterAperture(lit.flashMeterFNumber)}</span> flash
-                alone
+                <span data-figure={`day-meter-${lightId}`}>
+                  {formatMeterAperture(lit.flashMeterFNumber)}
+                </span>{' '}
+                flash alone
               </p>
             </li>
           );
@@ -99,7 +115,8 @@ function Settings({ view, working }: { readonly view: SetupView; readonly workin
       </ul>
       {view.sources.length === 0 ? null : (
         <p className="quiet">
-          Meter at {meter}, flat to the light at the middle face, each light by itself; no lens filter in it.
+          Meter at {meter}, flat to the light at the middle face, each light by itself; no lens
+          filter in it.
         </p>
       )}
     </>

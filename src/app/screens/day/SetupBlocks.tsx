@@ -20,7 +20,13 @@ type SetupBlocksProps = {
 const TEXT_SHARE = 0.1;
 
 /** The setups of a spot on its column; what stands over another is moved in a little. */
-export function SetupBlocks({ setups, zone, frame, shownId, columnOf }: SetupBlocksProps): ReactNode {
+export function SetupBlocks({
+  setups,
+  zone,
+  frame,
+  shownId,
+  columnOf,
+}: SetupBlocksProps): ReactNode {
   const { date } = useShoot();
   const lanes = useMemo(() => blockLanes(setups, date, zone, frame), [setups, date, zone, frame]);
   return setups.map(([id, setup]) => (

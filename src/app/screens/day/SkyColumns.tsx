@@ -51,7 +51,9 @@ export function SkyColumns({ day }: { readonly day: Day }): ReactNode {
                   height: `${100 * (share(blockEndMs(block)) - share(block.startMs))}%`,
                 }}
               >
-                <span data-figure={`in-hand-${condition}`}>{verdictOfColumn(column, block.startMs)}</span>
+                <span data-figure={`in-hand-${condition}`}>
+                  {verdictOfColumn(column, block.startMs)}
+                </span>
               </div>
             </>
           )}

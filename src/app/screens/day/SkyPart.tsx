@@ -13,7 +13,8 @@ type SkyPartProps = {
 
 /** How bright the sky in frame is, and what falls on the subject. */
 export function SkyPart({ figures, condition, patchIsFrame }: SkyPartProps): ReactNode {
-  const { patchEv, patchSpreadStops, darkEv, meanEv, brightEv, ambientHiddenEv, ambientOutEv } = figures;
+  const { patchEv, patchSpreadStops, darkEv, meanEv, brightEv, ambientHiddenEv, ambientOutEv } =
+    figures;
   if (!Number.isFinite(patchEv))
     return <p data-figure="day-no-sky">No sky in this frame: skyline or ground fills it.</p>;
   return (
@@ -27,8 +28,8 @@ export function SkyPart({ figures, condition, patchIsFrame }: SkyPartProps): Rea
       <p className="quiet">
         = <span data-figure="day-patch-settings">{evAsSettings(patchEv)}</span>
         <br />
-        <span data-figure="day-patch-spread">{spreadText(patchSpreadStops)}</span>, eight of ten minutes; from the
-        model, {CONDITION_NAMES[condition]}
+        <span data-figure="day-patch-spread">{spreadText(patchSpreadStops)}</span>, eight of ten
+        minutes; from the model, {CONDITION_NAMES[condition]}
       </p>
       <p className="quiet">
         in the frame{' '}

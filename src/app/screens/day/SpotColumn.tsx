@@ -35,7 +35,8 @@ type SpotColumnProps = {
 
 /** One spot's day: its light, the reach of one of its setups, and all its setups as blocks. */
 export const SpotColumn = memo(function SpotColumn(props: SpotColumnProps): ReactNode {
-  const { spotId, spot, shown, column, columns, frame, selected, clocksOf, zonesDiffer, chosenMs } = props;
+  const { spotId, spot, shown, column, columns, frame, selected, clocksOf, zonesDiffer, chosenMs } =
+    props;
   const shoot = useShoot();
   const hours = useMemo(() => fullHours(frame, spot.zone, 1), [frame, spot.zone]);
   const here = setupsAt(shoot, spotId);
@@ -43,7 +44,12 @@ export const SpotColumn = memo(function SpotColumn(props: SpotColumnProps): Reac
   const framing = setup === null ? spot.framing : framingOf(setup, spot);
   const ownClocks = utcOffsetMin(chosenMs, spot.zone) !== utcOffsetMin(chosenMs, clocksOf);
   return (
-    <section className="day-column" data-column={spotId} data-selected={selected || undefined} aria-label={spot.name}>
+    <section
+      className="day-column"
+      data-column={spotId}
+      data-selected={selected || undefined}
+      aria-label={spot.name}
+    >
       <header className="column-head">
         <button
           type="button"
@@ -116,7 +122,13 @@ function AddSetup({ spotId, spot, chosenMs }: AddSetupProps): ReactNode {
     look({ spotId, setupId });
   };
   return (
-    <button type="button" className="add-setup" data-add-setup={spotId} aria-label={`Add a setup at ${spot.name}`} onClick={add}>
+    <button
+      type="button"
+      className="add-setup"
+      data-add-setup={spotId}
+      aria-label={`Add a setup at ${spot.name}`}
+      onClick={add}
+    >
       + setup
     </button>
   );

@@ -45,5 +45,7 @@ export function partText(
     return breaks === undefined ? '' : `until ${clockTime(breaks.fromMs, zone)}`;
   }
   const broken = spans.find(({ fromMs, toMs }) => fromMs <= block.startMs && toMs > block.startMs);
-  return broken !== undefined && broken.toMs < endMs ? `from ${clockTime(broken.toMs + 59_999, zone)}` : '';
+  return broken !== undefined && broken.toMs < endMs
+    ? `from ${clockTime(broken.toMs + 59_999, zone)}`
+    : '';
 }

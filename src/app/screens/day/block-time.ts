@@ -52,7 +52,10 @@ export const snapped = (instantMs: number, everyMin: number): number =>
 export const blockFields = (
   { startMs, durationMin }: BlockTime,
   zone: string,
-): Pick<Setup, 'startClock' | 'durationMin'> => ({ startClock: clockTime(startMs, zone), durationMin });
+): Pick<Setup, 'startClock' | 'durationMin'> => ({
+  startClock: clockTime(startMs, zone),
+  durationMin,
+});
 
 /** '20:00 to 20:40' */
 export const blockSpanText = (block: BlockTime, zone: string): string =>

@@ -22,11 +22,7 @@ const MARGIN_MS = 10 * 60_000;
  * twilights lack; rounded outwards to half hours inside the date. Over spots in several places it
  * runs from the first to the last.
  */
-export function daySpan(
-  spots: readonly SpotDay[],
-  date: string,
-  needed: Needed,
-): DaySpan {
+export function daySpan(spots: readonly SpotDay[], date: string, needed: Needed): DaySpan {
   const spans = spots.map((spot) => spotSpan(spot, date, needed));
   if (spans.length === 0) return dayBoundsMs(date, 'Etc/UTC');
   return {

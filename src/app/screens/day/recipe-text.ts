@@ -26,7 +26,10 @@ export function filterTexts(filters: readonly Filter[]): readonly string[] {
 }
 
 /** On the head's own display, and the stops below full. */
-export const powerText = (powerStops: number, head: Head): { readonly dial: string; readonly below: string } =>
+export const powerText = (
+  powerStops: number,
+  head: Head,
+): { readonly dial: string; readonly below: string } =>
   formatPower(powerStops, {
     kind: head.scale,
     stepStops: head.stepStops,
@@ -38,13 +41,18 @@ export const powerText = (powerStops: number, head: Head): { readonly dial: stri
 /** 'f/5.6 · ND 3 stops (0.9) · 1/2 + 0.1': the key's power, or the first light's. */
 export function shortRecipeText(view: SetupView, working: WorkingSetup): string {
   const { recipe, filters } = working;
-  const keyAt = Math.max(0, recipe.lights.findIndex(({ role }) => role === 'key'));
+  const keyAt = Math.max(
+    0,
+    recipe.lights.findIndex(({ role }) => role === 'key'),
+  );
   const light = recipe.lights[keyAt];
   const source = view.sources[keyAt];
   return [
     formatAperture(recipe.fNumber, view.question.camera.step ?? 'third'),
     ...filterTexts(filters),
-    ...(light === undefined || source === undefined ? [] : [powerText(light.powerStops, source.head).dial]),
+    ...(light === undefined || source === undefined
+      ? []
+      : [powerText(light.powerStops, source.head).dial]),
   ].join(' · ');
 }
 

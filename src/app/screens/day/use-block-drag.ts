@@ -62,7 +62,12 @@ export function useBlockDrag({ block, day, msPerPx, onClick, onDone }: Given): B
       event.stopPropagation();
       const edge = event.target instanceof Element && event.target.matches('[data-block-edge]');
       event.currentTarget.setPointerCapture(event.pointerId);
-      grip.current = { y: event.clientY, msPerPx: msPerPx(event.currentTarget), edge, moved: false };
+      grip.current = {
+        y: event.clientY,
+        msPerPx: msPerPx(event.currentTarget),
+        edge,
+        moved: false,
+      };
     },
     onPointerMove: (event) => {
       if (grip.current === null) return;

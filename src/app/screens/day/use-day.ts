@@ -1,7 +1,12 @@
 import { useMemo, useState } from 'react';
 
 import type { SetupColumn } from '../../../core/plan/setup-column.ts';
-import { addDays, clockTime, instantAtClock, utcOffsetMin } from '../../../core/units/civil-time.ts';
+import {
+  addDays,
+  clockTime,
+  instantAtClock,
+  utcOffsetMin,
+} from '../../../core/units/civil-time.ts';
 import type { PlotFrame } from '../../charts/plot-frame.ts';
 import { heldMinute } from '../../charts/strip-time.ts';
 import { editShoot } from '../../../core/plan/edits.ts';
@@ -49,7 +54,8 @@ export function useDay({ fromEv, withNight, underAllSkies }: Shown): Day | null 
   const edit = useEditShoot();
   const { spotId: viewedSpot, setupId, minuteMs } = useView();
   const [openedAtMs] = useState(minuteMs);
-  const spotId = viewedSpot !== null && shoot.spots[viewedSpot] ? viewedSpot : spotsInOrder(shoot)[0]?.[0];
+  const spotId =
+    viewedSpot !== null && shoot.spots[viewedSpot] ? viewedSpot : spotsInOrder(shoot)[0]?.[0];
 
   const span = useMemo(() => {
     const blocks = Object.values(shoot.setups).flatMap((setup) => {
@@ -67,13 +73,21 @@ export function useDay({ fromEv, withNight, underAllSkies }: Shown): Day | null 
   const frame = useMemo(() => ({ ...span, fromEv, toEv: TO_EV }), [span, fromEv]);
 
   const isOfDay = minuteMs !== null && minuteMs >= span.startMs && minuteMs <= span.endMs;
-  const chosenMs = heldMinute(isOfDay ? minuteMs : firstMinuteMs(shoot, spotId ?? '', setupId), span);
+  const chosenMs = heldMinute(
+    isOfDay ? minuteMs : firstMinuteMs(shoot, spotId ?? '', setupId),
+    span,
+  );
 
   const spots = useMemo(
     () =>
       spotsInOrder(shoot).map(([id, spot]): DaySpot => {
         const shown = shownSetup(shoot, id, { selectedId: setupId, minuteMs: chosenMs });
-        return { spotId: id, spot, shown, columnKey: shown === null ? spotKey(id) : setupKey(shown[0]) };
+        return {
+          spotId: id,
+          spot,
+          shown,
+          columnKey: shown === null ? spotKey(id) : setupKey(shown[0]),
+        };
       }),
     [shoot, setupId, chosenMs],
   );

@@ -1,5 +1,6 @@
 import type { GeoPoint } from '../../../core/place/geo-point.ts';
-import { groundVector } from '../../../core/place/geodesy.ts';
+import { metresPerDegree } from '../../../core/place/metres-per-degree.ts';
+import { wrapDeg180 } from '../../../core/units/angle.ts';
 import type { Surroundings } from '../../state/atlas.ts';
 
 /** What was looked up for a spot, and where it stood then. */
@@ -33,8 +34,15 @@ export function elevationFinding(found: Surroundings | null): {
 }
 
 /** Whether a spot has gone so far that its zone and elevation should be looked up again. */
-export const movedFar = (from: GeoPoint, to: GeoPoint): boolean =>
-  groundVector(from, to).distanceM > FAR_M;
+export const movedFar = (from: GeoPoint, to: GeoPoint): boolean => {
+  const { northM, eastM } = metresPerDegree(from.latitudeDeg);
+  return (
+    Math.hypot(
+      (to.latitudeDeg - from.latitudeDeg) * northM,
+      wrapDeg180(to.longitudeDeg - from.longitudeDeg) * eastM,
+    ) > FAR_M
+  );
+};
 
 const distanceText = (distanceM: number): string =>
   distanceM < 1000 ? `${Math.round(distanceM / 10) * 10} m` : `${(distanceM / 1000).toFixed(1)} km`;
