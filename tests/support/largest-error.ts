@@ -1,11 +1,33 @@
+import { appendFileSync } from 'node:fs';
+
 import { afterAll } from 'vitest';
 
-/** Collects differences from a reference and prints the largest when the file's tests are done. */
-export const largestError = (quantity: string, unit: string): ((difference: number) => number) => {
+/** A row of the README's table of errors. */
+export type ReadmeRow = {
+  readonly quantity: string;
+  readonly method: string;
+  readonly comparedWith: string;
+};
+
+/** Where the rows go when the README's table is made; see readme-figures.ts. */
+const ROWS_FILE = process.env['ERROR_ROWS_FILE'];
+
+/**
+ * Collects differences from a reference and prints the largest when the file's tests are done;
+ * with a row, also for the README.
+ */
+export const largestError = (
+  quantity: string,
+  unit: string,
+  row?: ReadmeRow,
+): ((difference: number) => number) => {
   let largest = 0;
   let count = 0;
   afterAll(() => {
-    console.log(`${quantity}: largest error ${largest.toPrecision(3)} ${unit} in ${count}`);
+    const error = `${largest.toPrecision(2)} ${unit}`;
+    console.log(`${quantity}: largest error ${error} in ${count}`);
+    if (row !== undefined && ROWS_FILE !== undefined)
+      appendFileSync(ROWS_FILE, `${JSON.stringify({ ...row, error, count })}\n`);
   });
   return (difference) => {
     const size = Math.abs(difference);

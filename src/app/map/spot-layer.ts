@@ -13,11 +13,16 @@ export type SpotLayerData = SpotReport & {
   readonly ringRangeEv: EvRange;
 };
 
+const namesOf = ({ spots, selectedId }: SpotLayerData): string =>
+  JSON.stringify([selectedId, spots.map(({ id, name, point }) => [id, name, point])]);
+
 class SpotLayer extends Layer {
   private readonly views = new Map<string, SpotView>();
   private data: SpotLayerData | null = null;
   /** Undefined until the first view is there. */
   private revealedId: string | null | undefined;
+  /** What the names were last placed for: a new shade of a ring moves none of them. */
+  private named = '';
 
   override onAdd(): this {
     if (this.data) this.show(this.data);
@@ -27,6 +32,7 @@ class SpotLayer extends Layer {
   override onRemove(): this {
     for (const view of this.views.values()) view.remove();
     this.views.clear();
+    this.named = '';
     this.revealedId = undefined;
     return this;
   }
@@ -56,7 +62,9 @@ class SpotLayer extends Layer {
       if (view) view.show(look);
       else this.views.set(spot.id, this.makeView(map, look, data));
     }
-    this.placeNames();
+    const named = namesOf(data);
+    if (named !== this.named) this.placeNames();
+    this.named = named;
     if (this.revealedId !== selectedId) this.reveal(selectedId);
   }
 

@@ -4,6 +4,8 @@ import type { GeoPoint } from '../../core/place/geo-point.ts';
 import { boxOfPlaces } from './box-of-places.ts';
 
 const CLOSEST_ZOOM = 16;
+const NARROW_PX = 500;
+const LEGEND_PX = 70;
 
 /** Fits the view to the places once: when there are some and the map has a size. */
 export const useFirstFit = (map: LeafletMap, places: readonly GeoPoint[]): void => {
@@ -29,13 +31,17 @@ export const fitPlaces = (map: LeafletMap, places: readonly GeoPoint[], animate:
   const box = boxOfPlaces(places);
   if (!box) return;
   const size = map.getSize();
+  const aside = Math.min(130, size.x / 7);
+  const above = Math.min(130, size.y / 7);
   map.fitBounds(
     [
       [box.southDeg, box.westDeg],
       [box.northDeg, box.eastDeg],
     ],
     {
-      padding: [Math.min(130, size.x / 7), Math.min(130, size.y / 7)],
+      paddingTopLeft: [aside, above],
+      // On a narrow map the legend lies under the spots.
+      paddingBottomRight: [aside, above + (size.x < NARROW_PX ? LEGEND_PX : 0)],
       maxZoom: CLOSEST_ZOOM,
       animate,
     },

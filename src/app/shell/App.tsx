@@ -3,7 +3,7 @@ import { lazy, Suspense, useEffect, useState, useSyncExternalStore, type ReactNo
 import { DocumentsProvider } from '../state/documents.tsx';
 import { lastShootId } from '../state/open-services.ts';
 import { ServicesContext, type Services } from '../state/services.ts';
-import { useView } from '../state/view.ts';
+import { say, useView } from '../state/view.ts';
 import { Bar } from './Bar.tsx';
 import { SCREENS, screenOf, type ScreenPath } from './route.ts';
 
@@ -83,8 +83,19 @@ const Foot = ({ path }: { readonly path: ScreenPath }): ReactNode => (
   </nav>
 );
 
+/** Long enough to read three sentences. */
+const SAID_FOR_MS = 9000;
+
 const Said = (): ReactNode => {
   const said = useView((view) => view.said);
+  useEffect(
+    function fade() {
+      if (said === '') return undefined;
+      const timer = setTimeout(() => say(''), SAID_FOR_MS);
+      return () => clearTimeout(timer);
+    },
+    [said],
+  );
   return (
     <output className="said" aria-live="polite">
       {said}

@@ -25,7 +25,10 @@ export const frameScene = (framing: Framing, skyline: Skyline): FrameScene => {
   const isSky = (direction: Direction): boolean =>
     direction.altitudeDeg > 0 && direction.altitudeDeg > altitudeOf(direction.azimuthDeg);
   return {
-    ...camera,
+    // Copied one by one: an object made by spreading costs every later look at it.
+    toUnitVector: camera.toUnitVector,
+    toDirection: camera.toDirection,
+    toPicture: camera.toPicture,
     skylineAltitude: altitudeOf,
     isSky,
     isSkyAt: (point) => {

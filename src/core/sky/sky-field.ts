@@ -15,7 +15,8 @@ import {
 } from './twilight-sky.ts';
 
 /** A condition's sky at one place of the sun. */
-export type SkyField = SkyShape & {
+export type SkyField = {
+  readonly shape: SkyShape;
   /** Luminance in cd/m² per unit of the shape. */
   readonly scale: number;
   /** Moonlight, the same in every direction. */
@@ -58,7 +59,7 @@ export const skyField = (
   };
   const bySunLux = daylight.diffuseHorizontalLux - daylight.moonHorizontalLux;
   return {
-    ...shape,
+    shape,
     scale: bySunLux / horizontalIntegral(shape, altitudeDeg),
     // A sky of even luminance L lights level ground with π L.
     evenCdM2: daylight.moonHorizontalLux / radFromDeg(180),
@@ -68,13 +69,13 @@ export const skyField = (
 /** Luminance in cd/m² towards a direction; NaN below 0°. */
 export const luminanceTowards = (field: SkyField, direction: Direction): number => {
   if (!(direction.altitudeDeg >= 0)) return NaN;
-  const { model, sun, standardShare: share } = field;
+  const { model, sun, twilight: twilightNow, standardShare: share } = field.shape;
   const { east, north, up } = unitVector(direction);
   const cosineFromSun = east * sun.east + north * sun.north + up * sun.up;
   const standard = gradation(model.standard, up) * atAngle(model.indicatrixTable, cosineFromSun);
   const scattered = scatteredShare(up);
   const twilight = twilightLuminance(
-    field.twilight,
+    twilightNow,
     cosineFromSun,
     scattered,
     scattered * glowTowards(direction.altitudeDeg),
@@ -85,7 +86,7 @@ export const luminanceTowards = (field: SkyField, direction: Direction): number 
 
 /** Luminance in cd/m² towards each of the points. */
 export const fillLuminance = (field: SkyField, points: SkyPoints, into: Float64Array): void => {
-  fillShape(field, field.sun, points, into);
+  fillShape(field.shape, field.shape.sun, points, into);
   const { scale, evenCdM2 } = field;
   for (let at = 0; at < points.count; at += 1) {
     into[at] = evenCdM2 + scale * (into[at] ?? NaN);
@@ -110,29 +111,52 @@ const fillShape = (
   points: SkyPoints,
   into: Float64Array,
 ): void => {
-  const { count, gradation: gradations, scattered, glowing } = points;
-  const { standardShare: share, twilight } = shape;
-  const { indicatrixTable } = shape.model;
-  if (share > 0) {
-    for (let at = 0; at < count; at += 1) {
-      const cosineFromSun = cosineBetween(sun, points, at);
-      into[at] = (gradations[at] ?? NaN) * atAngle(indicatrixTable, cosineFromSun);
-    }
-  }
-  if (share === 1) return;
+  cosinesFromSun(sun, points, into);
+  if (shape.standardShare === 1) standardFromCosines(shape, points, into);
+  else if (shape.standardShare === 0) twilightFromCosines(shape, points, into);
+  else blendFromCosines(shape, points, into);
+};
+
+const cosinesFromSun = (sun: UnitVector, points: SkyPoints, into: Float64Array): void => {
+  const { count, east, north, up } = points;
   for (let at = 0; at < count; at += 1) {
-    const inTwilight = twilightLuminance(
-      twilight,
-      cosineBetween(sun, points, at),
-      scattered[at] ?? NaN,
-      glowing[at] ?? NaN,
-    );
-    into[at] = share === 0 ? inTwilight : blend(into[at] ?? NaN, inTwilight, share);
+    into[at] =
+      (east[at] ?? NaN) * sun.east + (north[at] ?? NaN) * sun.north + (up[at] ?? NaN) * sun.up;
   }
 };
 
-const cosineBetween = (sun: UnitVector, { east, north, up }: SkyPoints, at: number): number =>
-  (east[at] ?? NaN) * sun.east + (north[at] ?? NaN) * sun.north + (up[at] ?? NaN) * sun.up;
+const standardFromCosines = ({ model }: SkyShape, points: SkyPoints, into: Float64Array): void => {
+  const { count, gradation: gradations } = points;
+  const { indicatrixTable } = model;
+  for (let at = 0; at < count; at += 1) {
+    into[at] = (gradations[at] ?? NaN) * atAngle(indicatrixTable, into[at] ?? NaN);
+  }
+};
+
+const twilightFromCosines = (
+  { twilight }: SkyShape,
+  points: SkyPoints,
+  into: Float64Array,
+): void => {
+  const { count, scattered, glowing } = points;
+  for (let at = 0; at < count; at += 1) {
+    into[at] = twilightLuminance(
+      twilight,
+      into[at] ?? NaN,
+      scattered[at] ?? NaN,
+      glowing[at] ?? NaN,
+    );
+  }
+};
+
+const blendFromCosines = (shape: SkyShape, points: SkyPoints, into: Float64Array): void => {
+  const standard = into.slice();
+  standardFromCosines(shape, points, standard);
+  twilightFromCosines(shape, points, into);
+  for (let at = 0; at < points.count; at += 1) {
+    into[at] = blend(standard[at] ?? NaN, into[at] ?? NaN, shape.standardShare);
+  }
+};
 
 /** Between two luminances in stops. */
 const blend = (standard: number, twilight: number, standardShare: number): number =>

@@ -27,13 +27,23 @@ export const frameSpreads = (scene: {
 
   return (sun, reading) => {
     if (reading === null) return { frameSpreadStops: NaN, patchSpreadStops: NaN };
-    const sky = { condition, sunTrueAltitudeDeg: sun.trueAltitudeDeg };
-    const ofFrame = frameSpreadStops({ ...sky, angleFromSunDeg: toFrameDeg(sun), of: 'frame' });
+    const sunTrueAltitudeDeg = sun.trueAltitudeDeg;
+    const ofFrame = frameSpreadStops({
+      condition,
+      sunTrueAltitudeDeg,
+      angleFromSunDeg: toFrameDeg(sun),
+      of: 'frame',
+    });
     return {
       frameSpreadStops: ofFrame,
       patchSpreadStops: reading.patchIsFrame
         ? ofFrame
-        : frameSpreadStops({ ...sky, angleFromSunDeg: toPatchDeg(sun), of: 'patch' }),
+        : frameSpreadStops({
+            condition,
+            sunTrueAltitudeDeg,
+            angleFromSunDeg: toPatchDeg(sun),
+            of: 'patch',
+          }),
     };
   };
 };

@@ -89,12 +89,14 @@ export const spotLight = (scene: SpotScene): ((instant: SpotInstant) => SpotLigh
     const subjectSunOut = inTwoStates ? litBy(daylight.clearBeamNormalLux) : subject;
 
     const skyInFrame = readSky(field, sun);
+    const { frameSpreadStops, patchSpreadStops } = spreadsOf(sun, skyInFrame);
     const ambientOnSubjectEv = ev100FromIlluminance(subject.planeLux);
     return {
       sun,
       daylight,
       skyInFrame,
-      ...spreadsOf(sun, skyInFrame),
+      frameSpreadStops,
+      patchSpreadStops,
       subject,
       subjectSunOut,
       ambientOnSubjectEv,

@@ -10,6 +10,7 @@ export type Way =
   | 'changes'
   | 'appears'
   | 'goes'
+  | { readonly reads: RegExp }
   /** In the figure's unit; what is left to the rounding of two figures and of a dial. */
   | { readonly by: number; readonly within: number };
 
@@ -129,6 +130,7 @@ function expectWay({ before, after, way, what }: Moved): void {
   if (way === 'changes') return expect(before !== '' && after !== '', what).toBe(true);
   if (way === 'appears') return expect([before === '', after !== ''], what).toEqual([true, true]);
   if (way === 'goes') return expect([before !== '', after === ''], what).toEqual([true, true]);
+  if (typeof way === 'object' && 'reads' in way) return expect(after, what).toMatch(way.reads);
   const by = figureNumber(after) - figureNumber(before);
   if (way === 'up') return expect(by, what).toBeGreaterThan(0);
   if (way === 'down') return expect(by, what).toBeLessThan(0);

@@ -12,7 +12,7 @@ const onSetup = (field: string, to?: string): Given => ({ field, ...(to === unde
 const pin = (what: string): Given => ({ press: `[data-pin="${what}"]`, on: 'setup' });
 const THROUGH_OCTABOX: Given = { field: 'reading-modifier', to: 'octabox', within: KEY_HEAD, isLook: true };
 /** High-speed sync costs two stops: a hold that leaves them. */
-const FASTER_THAN_SYNC = [onSetup('hold-stops', '0'), pin('shutter'), onSetup('pinned-shutter', '1/1000')];
+const FASTER_THAN_SYNC = [onSetup('hold-stops', '−1'), pin('shutter'), onSetup('pinned-shutter', '1/1000')];
 
 const ON_THE_DIAL = 0.21;
 const IN_HAND = 0.11;
@@ -52,14 +52,14 @@ export const KIT_CONTROLS: Readonly<Record<Shelf, readonly Control[]>> = {
     { field: 'hss-loss', within: KEY_HEAD, to: '2.4', readOn: 'setup', given: FASTER_THAN_SYNC, moves: 'in-hand', way: { by: -0.4, within: IN_HAND }, still: LIGHT },
   ],
   modifiers: [
-    { field: 'loss', within: UMBRELLA, to: '2.6', readOn: 'setup', given: [onSetup('hold-stops', '1')], moves: 'in-hand', way: { by: -1, within: IN_HAND }, still: [...LIGHT, 'power-key'] },
+    { field: 'loss', within: UMBRELLA, to: '2.6', readOn: 'setup', moves: 'in-hand', way: { by: -1, within: IN_HAND }, still: [...LIGHT, 'power-key'] },
     { field: 'loss', within: UMBRELLA, to: '0.6', readOn: 'setup', moves: 'power-fill', way: { by: -1, within: ON_THE_DIAL }, still: [...LIGHT, 'power-key'] },
     { field: 'loss-spread', within: UMBRELLA, to: '1.5', readOn: 'setup', moves: 'origin-fill', way: 'up', still: [...LIGHT, ...POWERS, 'in-hand'] },
     { field: 'width', within: UMBRELLA, to: '3', readOn: 'setup', moves: 'power-fill', way: 'up', still: [...LIGHT, 'power-key'] },
     { field: 'height', within: UMBRELLA, to: '3', readOn: 'setup', moves: 'power-fill', way: 'up', still: [...LIGHT, 'power-key'] },
     { field: 'round', within: item('reflector'), moves: 'disc-diameter', way: 'up' },
     { field: 'diffuserStops', within: item('octabox'), to: '0.65', readOn: 'setup', given: [onSetup('modifier-key', 'octabox')], moves: 'power-key', way: { by: -0.5, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill'] },
-    { field: 'baffleStops', within: item('octabox'), to: '0.25', readOn: 'setup', given: [onSetup('hold-stops', '1'), onSetup('modifier-key', 'octabox'), onSetup('baffle-key')], moves: 'power-key', way: { by: -0.5, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill'] },
+    { field: 'baffleStops', within: item('octabox'), to: '0.25', readOn: 'setup', given: [onSetup('modifier-key', 'octabox'), onSetup('baffle-key')], moves: 'power-key', way: { by: -0.5, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill'] },
     { field: 'gridStops', within: item('reflector'), to: '1', readOn: 'setup', given: [onSetup('grid-key')], moves: 'power-key', way: { by: -0.5, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill'] },
   ],
   cameras: [
@@ -71,13 +71,13 @@ export const KIT_CONTROLS: Readonly<Record<Shelf, readonly Control[]>> = {
     { field: 'slowest-shutter', to: '1/60', readOn: 'setup', given: [onSetup('motion', 'still')], moves: 'slowest-allowed', way: { by: -1, within: 0.1 }, still: [...LIGHT, 'in-hand'] },
     { field: 'base-iso', to: '200', readOn: 'setup', moves: 'iso', way: { by: 100, within: 0 }, still: LIGHT },
     { field: 'max-iso', to: '400', readOn: 'setup', given: [onSetup('start-clock', '21:00')], moves: 'iso', way: 'changes', still: LIGHT },
-    { field: 'step', to: 'half', readOn: 'setup', given: [onSetup('wish-aperture', '6.3')], moves: 'aperture', way: 'changes', still: [...LIGHT, 'shutter'] },
+    { field: 'step', to: 'half', readOn: 'setup', moves: 'aperture', way: 'changes', still: [...LIGHT, 'shutter'] },
   ],
   lenses: [
     { field: 'min-focal', to: '40', readOn: 'setup', moves: 'focal-length', way: 'appears', still: [...LIGHT, ...POWERS, 'in-hand'] },
     { field: 'max-focal', to: '30', readOn: 'setup', moves: 'focal-length', way: 'appears', still: [...LIGHT, ...POWERS, 'in-hand'] },
-    { field: 'min-f-number', to: '8', readOn: 'setup', moves: 'aperture', way: { by: 1, within: 0.01 }, still: [...LIGHT, ...POWERS, 'in-hand'] },
-    { field: 'max-f-number', to: '4', readOn: 'setup', moves: 'aperture', way: 'down', still: [...LIGHT, 'in-hand'] },
+    { field: 'min-f-number', to: '8', readOn: 'setup', moves: 'aperture', way: 'up', still: [...LIGHT, ...POWERS, 'in-hand'] },
+    { field: 'max-f-number', to: '4', readOn: 'setup', given: [onSetup('wish-aperture', '9')], moves: 'aperture', way: 'down', still: [...LIGHT, 'in-hand'] },
     { field: 'leaf', readOn: 'setup', moves: 'in-hand', way: { by: 1, within: IN_HAND }, still: LIGHT },
     { field: 'leaf-shutter', to: '1/1000', readOn: 'setup', given: [{ field: 'leaf' }], moves: 'in-hand', way: { by: 1, within: IN_HAND }, still: LIGHT },
   ],

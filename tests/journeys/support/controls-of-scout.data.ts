@@ -16,11 +16,11 @@ export const SCOUT_CONTROLS: readonly Control[] = [
 
   { field: 'bearing', to: '30', moves: 'patch-ev', way: 'down', still: [...CLOCKS, 'sun-now', 'field-of-view'] },
   { field: 'tilt', to: '15', moves: 'dark-ev', way: 'down', still: [...CLOCKS, 'sun-now', 'field-of-view'] },
-  // Of a frame 36 mm wide: 2·atan(18/60) = 33°, after 54°.
-  { field: 'focal-length', to: '60', moves: 'field-of-view', way: { by: -21, within: 1 }, still: [...CLOCKS, 'sun-now'] },
-  { field: 'orientation', to: 'portrait', moves: 'field-of-view', way: { by: -16, within: 1 }, still: [...CLOCKS, 'sun-now'] },
-  { field: 'camera-distance', to: '7', readOn: 'setup', moves: 'camera', way: { by: 1.9, within: 0.01 }, still: [...AMBIENT, 'mean-ev'] },
-  { field: 'camera-height', to: '1', readOn: 'setup', moves: 'camera', way: 'changes', still: [...AMBIENT, 'mean-ev'] },
+  // Of a frame 36 mm wide: 2·atan(18/60) = 33°.
+  { field: 'focal-length', to: '60', moves: 'field-of-view', way: { reads: /^sees 33°/ }, still: [...CLOCKS, 'sun-now'] },
+  { field: 'orientation', to: 'portrait', moves: 'field-of-view', way: 'down', still: [...CLOCKS, 'sun-now'] },
+  { field: 'camera-distance', to: '7', readOn: 'setup', moves: 'camera', way: { reads: /^7\.0 m away/ }, still: [...AMBIENT, 'mean-ev'] },
+  { field: 'camera-height', to: '1', readOn: 'setup', moves: 'camera', way: { reads: / 1\.0 m high/ }, still: [...AMBIENT, 'mean-ev'] },
   { field: 'sensor-format', to: '4', moves: 'field-of-view', way: 'changes', still: [...CLOCKS, 'sun-now'] },
   { field: 'sensor-width', to: '24', given: [{ field: 'sensor-format', to: 'own', isLook: true }], moves: 'field-of-view', way: 'down', still: [...CLOCKS, 'sun-now'] },
   { field: 'sensor-height', to: '16', given: [{ field: 'sensor-format', to: 'own', isLook: true }], moves: 'field-of-view', way: 'changes', still: [...CLOCKS, 'sun-now'] },

@@ -9,10 +9,28 @@ export const SETTINGS = ['shutter', 'aperture', 'iso', 'filters'];
 const ON_THE_DIAL = 0.21;
 const IN_HAND = 0.11;
 
-/** The quartet at its start: four on the pier head, 20:00, key and fill. */
+/** Makes the demo's quartet a setup with room on every side, whatever it is tuned to. */
+export const ROOMY: Readonly<Record<string, string>> = {
+  'start-clock': '20:00',
+  'hold-stops': '1',
+  'unlit-under': '2',
+  'wish-aperture': '3.2',
+  'distance-key': '2.9',
+  'angle-key': '30',
+  'height-key': '2.3',
+  'stops-fill': '−1.6',
+  'distance-fill': '2.8',
+  'angle-fill': '0',
+  'height-fill': '2.3',
+  people: '4',
+  spacing: '0.7',
+  'spread-limit': '0.7',
+};
+
+/** Of that setup. */
 export const SETUP_CONTROLS: readonly Control[] = [
-  { field: 'hold-stops', to: '1', moves: 'power-key', way: { by: -1, within: ON_THE_DIAL }, still: LIGHT },
-  { field: 'hold-stops', to: '1', moves: 'in-hand', way: { by: 1, within: IN_HAND }, still: LIGHT },
+  { field: 'hold-stops', to: '2', moves: 'power-key', way: { by: 1, within: ON_THE_DIAL }, still: LIGHT },
+  { field: 'hold-stops', to: '2', moves: 'in-hand', way: { by: -1, within: IN_HAND }, still: LIGHT },
   { field: 'hold-under', to: 'frame', moves: 'in-hand', way: 'down', still: LIGHT },
   { field: 'unlit-under', to: '8', moves: 'problem', way: 'appears', still: LIGHT },
   { field: 'start-clock', to: '20:20', moves: 'patch-ev', way: 'down', still: ['camera', 'sync'] },
@@ -31,7 +49,7 @@ export const SETUP_CONTROLS: readonly Control[] = [
   { field: 'modifier-fill', to: 'reflector', moves: 'power-fill', way: 'down', still: [...LIGHT, 'power-key'] },
   { field: 'grid-key', moves: 'power-key', way: 'up', still: [...LIGHT, 'power-fill', 'meter-key'] },
   { field: 'diffuser-key', given: [{ field: 'modifier-key', to: 'octabox' }], moves: 'power-key', way: 'down', still: [...LIGHT, 'power-fill'] },
-  { field: 'baffle-key', given: [{ field: 'hold-stops', to: '1' }, { field: 'modifier-key', to: 'octabox' }], moves: 'power-key', way: 'up', still: [...LIGHT, 'power-fill'] },
+  { field: 'baffle-key', given: [{ field: 'modifier-key', to: 'octabox' }], moves: 'power-key', way: 'up', still: [...LIGHT, 'power-fill'] },
   { field: 'gel-key', to: 'cto-full', moves: 'power-key', way: { by: 1.09, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill'] },
   { field: 'gel-fill', to: 'cto-half', moves: 'power-fill', way: { by: 0.45, within: ON_THE_DIAL }, still: [...LIGHT, 'power-key'] },
   // Half the distance of a small source: two stops, and undo doubles it again.
@@ -47,25 +65,25 @@ export const SETUP_CONTROLS: readonly Control[] = [
   { field: 'bearing', to: '30', moves: 'patch-ev', way: 'down', still: ['sync', 'slowest-allowed'] },
   { field: 'tilt', to: '15', moves: 'dark-ev', way: 'down', still: ['ambient-ev', 'incident-ev'] },
   { field: 'focal-length', to: '60', moves: 'mean-ev', way: 'changes', still: ['ambient-ev', 'incident-ev'] },
-  { field: 'camera-distance', to: '7', moves: 'camera', way: { by: 1.9, within: 0.01 }, still: ['mean-ev', 'ambient-ev', 'incident-ev'] },
-  { field: 'camera-height', to: '1', moves: 'camera', way: 'changes', still: ['mean-ev', 'ambient-ev', 'incident-ev'] },
-  { field: 'orientation', to: 'portrait', moves: 'dark-ev', way: 'changes', still: ['ambient-ev', 'incident-ev'] },
+  { field: 'camera-distance', to: '7', moves: 'camera', way: { reads: /^7\.0 m away/ }, still: ['mean-ev', 'ambient-ev', 'incident-ev'] },
+  { field: 'camera-height', to: '1', moves: 'camera', way: { reads: / 1\.0 m high/ }, still: ['mean-ev', 'ambient-ev', 'incident-ev'] },
+  { field: 'orientation', to: 'portrait', moves: 'camera', way: { reads: /portrait/ }, still: ['ambient-ev', 'incident-ev'] },
   { field: 'patch-x', to: '−30', given: [{ press: '[data-own-patch]' }], moves: 'patch-ev', way: 'changes', still: ['mean-ev', 'ambient-ev'] },
   { field: 'patch-y', to: '40', given: [{ press: '[data-own-patch]' }], moves: 'patch-ev', way: 'down', still: ['mean-ev', 'ambient-ev'] },
   { field: 'patch-width', to: '20', given: [{ press: '[data-own-patch]' }], moves: 'patch-place', way: { by: 10, within: 0 }, still: ['mean-ev', 'ambient-ev'] },
   { field: 'patch-height', to: '20', given: [{ press: '[data-own-patch]' }], moves: 'patch-place', way: 'changes', still: ['mean-ev', 'ambient-ev'] },
 
   { field: 'people', to: '2', moves: 'ends-key', way: 'down', still: ['mean-ev', 'ambient-ev', ...POWERS] },
-  { field: 'spacing', to: '1.2', moves: 'tone-farthest-face-key', way: 'down', still: ['mean-ev', 'ambient-ev', ...POWERS] },
+  { field: 'spacing', to: '1.2', moves: 'tone-farthest-face-key', way: 'down', still: ['mean-ev', 'ambient-ev'] },
   { field: 'face-height', to: '1.2', moves: 'patch-place', way: 'changes', still: ['mean-ev'] },
   { field: 'spread-limit', to: '2', moves: 'spread-key', way: 'goes', still: [...LIGHT, ...POWERS, 'in-hand'] },
   { field: 'motion', to: 'walking', moves: 'slowest-allowed', way: 'down', still: [...LIGHT, ...POWERS, 'in-hand'] },
   { field: 'tripod', given: [{ field: 'motion', to: 'still' }], moves: 'slowest-allowed', way: { by: 1, within: 0.1 }, still: [...LIGHT, ...POWERS, 'in-hand'] },
   { field: 'lens', to: 'lens-85', moves: 'focal-length', way: 'appears', still: [...LIGHT, ...POWERS, 'in-hand'] },
-  { field: 'wish-aperture', to: '8', moves: 'aperture', way: { by: 1, within: 0.01 }, still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
+  { field: 'wish-aperture', to: '9', moves: 'aperture', way: 'up', still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
 
   { field: 'pinned-shutter', to: '1/200', given: [{ press: '[data-pin="shutter"]' }], moves: 'in-hand', way: { by: -0.33, within: IN_HAND }, still: LIGHT },
-  { field: 'pinned-aperture', to: 'f/8', given: [{ press: '[data-pin="aperture"]' }], moves: 'aperture', way: { by: 1, within: 0.01 }, still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
+  { field: 'pinned-aperture', to: 'f/9', given: [{ press: '[data-pin="aperture"]' }], moves: 'aperture', way: { reads: /^f\/9$/ }, still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
   { field: 'pinned-iso', to: '200', given: [{ press: '[data-pin="shutter"]' }, { press: '[data-pin="iso"]' }], moves: 'iso', way: { by: 100, within: 0 }, still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
   { field: 'filter-nd-2', given: [{ press: '[data-pin="filters"]' }], moves: 'filters', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
   { field: 'filter-nd-3', given: [{ press: '[data-pin="filters"]' }], moves: 'filters', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
