@@ -53,15 +53,50 @@ const besides = (role: LightThere['role'], lights: readonly LightThere[]): reado
 const ambientRate = (role: LightThere['role'], ambient: number): number =>
   role === 'rim' ? 0 : 2 ** ambient;
 
-/** log2((S/t + 2^ambient) / 2^stops) of each side. */
+/** What a light gives at full power and sync, f-number squared per second at ISO 100. */
+const fullRate = (light: LightThere, asked: AskedThere): number =>
+  fullFlash(light) / asked.syncShutter;
+
+/**
+ * What a fill may give while the camera stands at an EV: its side, fill + ambient, is to land on
+ * 2^stops of that level. Nothing where the ambient is there already, all it has where that is less.
+ */
+const fillRate = (fill: LightThere, asked: AskedThere, level: number): number => {
+  const asksFor = 2 ** (level + fill.stops) - 2 ** asked.ambient;
+  return Math.min(fullRate(fill, asked), Math.max(0, asksFor));
+};
+
+const LOWEST = -40;
+const HIGHEST = 60;
+
+/**
+ * The brightest EV at which a light at full power still meets its stops, the fill beside a key set
+ * so that the fill's side lands on its own. Found by halving: what falls on the side grows by less
+ * than the level does, so it is enough below the ceiling and too little above it. The fill has
+ * nothing beside it and a rim no ambient either, which is log2((S/t + 2^ambient) / 2^stops). So it
+ * is for the key where the fill at full power is no more than its stops ask for; a stronger one is
+ * turned down, and the rest of it does not count.
+ */
+function ceilingOf(light: LightThere, asked: AskedThere): number {
+  const fills = besides(light.role, asked.lights);
+  const isEnough = (level: number): boolean => {
+    const filled = fills.reduce((sum, fill) => sum + fillRate(fill, asked, level), 0);
+    const given = fullRate(light, asked) + filled + ambientRate(light.role, asked.ambient);
+    return given >= 2 ** (level + light.stops);
+  };
+  let below = LOWEST;
+  let above = HIGHEST;
+  for (let halvings = 0; halvings < 60; halvings += 1) {
+    const middle = (below + above) / 2;
+    if (isEnough(middle)) below = middle;
+    else above = middle;
+  }
+  return below;
+}
+
 export const ceilingsThere = (asked: AskedThere): readonly CeilingThere[] =>
   asked.lights.map((light) => {
-    const flash = [light, ...besides(light.role, asked.lights)].reduce(
-      (sum, one) => sum + fullFlash(one),
-      0,
-    );
-    const ceiling =
-      Math.log2(flash / asked.syncShutter + ambientRate(light.role, asked.ambient)) - light.stops;
+    const ceiling = ceilingOf(light, asked);
     const reach = ceiling - asked.holdStops;
     return { role: light.role, ceiling, reach, inHand: reach - asked.reference };
   });
@@ -133,7 +168,10 @@ export function needsThere(asked: AskedThere, set: SettingsThere): readonly Need
   const wanted = (light: LightThere): number =>
     perStop * 2 ** light.stops - set.shutter * ambientRate(light.role, asked.ambient);
   return asked.lights.map((light) => {
-    const already = besides(light.role, asked.lights).reduce((sum, one) => sum + wanted(one), 0);
+    const already = besides(light.role, asked.lights).reduce(
+      (sum, one) => sum + Math.max(0, wanted(one)),
+      0,
+    );
     const flash = wanted(light) - already;
     return {
       role: light.role,
