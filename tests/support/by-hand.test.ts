@@ -2,7 +2,14 @@ import { describe, expect, test } from 'vitest';
 
 import { airMass, clearGlobal, clearSkyWatts } from './by-hand/daylight.ts';
 import { pointOf, towardOf } from './by-hand/frame.ts';
-import { settingsEv } from './by-hand/recipe.ts';
+import {
+  allAtFullThere,
+  ceilingsThere,
+  landingThere,
+  settingsEv,
+  type AskedThere,
+  type LightThere,
+} from './by-hand/recipe.ts';
 import { standardShape, twilightShape } from './by-hand/sky.ts';
 import { evOfPlane, subjectThere } from './by-hand/subject.ts';
 import { refraction, sunThere } from './by-hand/sun.ts';
@@ -109,5 +116,70 @@ describe('the formulas of the hand computation give the values in print', () => 
     const level = { ...camera, tilt: 0 };
     const edge = { right: 0.5, up: 0 };
     expect(towardOf(level, edge).azimuth - 300).toBeCloseTo(27.216, 3);
+  });
+});
+
+describe('the ceiling of a key with a fill one stop under it, at a sync of 1/128', () => {
+  /** f-number squared 64: GN 16 at 2 m, 64 × 128 = 2^13 a second. */
+  const key: LightThere = {
+    role: 'key',
+    stops: 0,
+    guideNumber: 16,
+    lossStops: 0,
+    distance: 2,
+    radius: 0,
+  };
+  const asked = (fillLossStops: number, ambient: number): AskedThere => ({
+    lights: [key, { ...key, role: 'fill', stops: -1, lossStops: fillLossStops }],
+    ambient,
+    reference: 11,
+    holdStops: 2,
+    syncShutter: 1 / 128,
+  });
+  const ceilings = (fillLossStops: number, ambient: number): readonly number[] =>
+    ceilingsThere(asked(fillLossStops, ambient)).map(({ ceiling }) => ceiling);
+  const keySum = (fillLossStops: number, ambient: number): number =>
+    (allAtFullThere(asked(fillLossStops, ambient))[0]?.reach ?? NaN) + 2;
+
+  // At level L the fill's side is to be L/2; where the fill can make it, key + L/2 = L, L = 2^14.
+  test.each([
+    ['a fill as strong as the key is just at its own limit there: the plain sum', 0, -Infinity, 14],
+    ['a fill a stop stronger is turned down a stop: 2^14 still', -1, -Infinity, 14],
+    ['half of the fill’s side from the ambient, half from the fill', 0, 12, 14],
+    ['a fill two stops weaker is at full power: 2^13 + 2^11', 2, -Infinity, Math.log2(10240)],
+    ['an ambient brighter than the fill’s side: 2^13 + 2^14, no fill', 0, 14, Math.log2(24576)],
+  ] as const)('%s', (_, fillLossStops, ambient, ceiling) => {
+    expect(ceilings(fillLossStops, ambient)[0]).toBeCloseTo(ceiling, 9);
+  });
+
+  test('the plain sum is the same at the fill’s limit and below it, and too much above it', () => {
+    expect(keySum(0, -Infinity)).toBeCloseTo(14, 9);
+    expect(keySum(2, -Infinity)).toBeCloseTo(Math.log2(10240), 9);
+    // 2^13 + 2^14.
+    expect(keySum(-1, -Infinity)).toBeCloseTo(Math.log2(24576), 9);
+  });
+
+  test('a fill by itself gets to (fill + ambient) × 2, and reach and what is in hand follow', () => {
+    expect(ceilings(0, -Infinity)[1]).toBeCloseTo(14, 9);
+    expect(ceilings(2, 11)[1]).toBeCloseTo(13, 9);
+    const [first] = ceilingsThere(asked(-1, -Infinity));
+    expect(first?.reach).toBeCloseTo(12, 9);
+    expect(first?.inHand).toBeCloseTo(1, 9);
+  });
+
+  test('at the ceiling both land on their stops, key at full, the stronger fill a stop down', () => {
+    // f/11.3 (128 = 2^7 squared) at 1/128 is EV 14.
+    const set = { shutter: 1 / 128, fNumber: Math.sqrt(128), iso: 100, filterStops: 0 };
+    const { faces } = landingThere(asked(-1, -Infinity), { ...set, powers: [0, -1] });
+    expect(faces[0]).toBeCloseTo(0, 9);
+    expect(faces[1]).toBeCloseTo(-1, 9);
+    // The plain sum's EV, 14.585: with all at full power the key lands, the fill 0.415 over.
+    const over = landingThere(asked(-1, -Infinity), {
+      ...set,
+      fNumber: Math.sqrt(192),
+      powers: [0, 0],
+    }).faces;
+    expect(over[0]).toBeCloseTo(0, 9);
+    expect(over[1]).toBeCloseTo(Math.log2(2 / 3), 9);
   });
 });

@@ -6,8 +6,10 @@ import { conditionSky } from '../../src/core/sky/condition-sky.ts';
 import type { Framing } from '../../src/core/sky/framing.ts';
 import { lightAt } from '../../src/core/spot/light-at.ts';
 import type { SpotLight } from '../../src/core/spot/spot-light.ts';
+import { ceilingEv } from '../../src/core/strobe/ceilings.ts';
 import { judgeRecipe } from '../../src/core/strobe/judge-recipe.ts';
 import { reach } from '../../src/core/strobe/reach.ts';
+import { fastestShutter, recipeCase } from '../../src/core/strobe/recipe-case.ts';
 import type { ExpectedMinute } from './by-hand/expected-minutes.ts';
 import { SKY_DIRECTIONS, skyDirection } from './by-hand/figures.ts';
 import { defined } from './defined.ts';
@@ -125,24 +127,28 @@ function skyFound(expected: ExpectedMinute, { sun }: SpotLight): Record<string, 
   );
 }
 
-/** The reach of one side by itself: the fill lights the key's face too, no ambient counts on a rim. */
+/** One side by itself: its ceiling as the recipe has it, and the door's sum of all that lights it. */
 function sideFound(
   { input, referenceEv }: SetupView,
   role: SetupView['input']['lights'][number]['role'],
 ): [string, number][] {
-  const lights = input.lights.filter(
-    (light) => light.role === role || (role === 'key' && light.role === 'fill'),
-  );
-  const reachEv = reach({
-    lights,
+  const question = recipeCase(input);
+  const side = defined(question.sides.all.find((one) => one.role === role));
+  const ceiling = ceilingEv(input, question.sides, side, fastestShutter(question));
+  // The fill lights the key's face too, no ambient counts on a rim.
+  const allAtFullEv = reach({
+    lights: input.lights.filter(
+      (light) => light.role === role || (role === 'key' && light.role === 'fill'),
+    ),
     syncShutterS: input.camera.syncShutterS,
     holdStops: input.hold.stops,
     keyStops: defined(input.lights.find((light) => light.role === role)).stops,
     ambientOnSubjectEv: role === 'rim' ? -Infinity : input.ambientOnSubjectEv,
   });
   return [
-    [`${role}CeilingEv`, reachEv + input.hold.stops],
-    [`${role}ReachEv`, reachEv],
-    [`${role}InHand`, reachEv - referenceEv],
+    [`${role}CeilingEv`, ceiling],
+    [`${role}ReachEv`, ceiling - input.hold.stops],
+    [`${role}InHand`, ceiling - input.hold.stops - referenceEv],
+    [`${role}AllAtFullReachEv`, allAtFullEv],
   ];
 }

@@ -42,7 +42,8 @@ export type Daylight = {
 const BROKEN_CLOUD_EXTINCTION = 0.8 - 0.21;
 /** Half the sun's disc. */
 const SUN_RADIUS_DEG = 0.27;
-const MOONLIGHT_BELOW_DEG = -6;
+/** True altitude of the sun under which moonlight counts. */
+export const MOONLIGHT_BELOW_DEG = -6;
 
 /**
  * Light of sun and sky at a place without obstacles, one of five sky conditions. Level

@@ -3,7 +3,7 @@ import type { GeoPoint } from '../place/geo-point.ts';
 import { projection, type Framing, type PicturePoint } from '../sky/framing.ts';
 import { placePatch, type Patch } from '../sky/patch.ts';
 import { skylineAltitude, type Skyline } from '../skyline/skyline.ts';
-import { spotLight, type SpotInstant, type SpotLight } from '../spot/spot-light.ts';
+import { spotLightByPatch, type SpotInstant, type SpotLight } from '../spot/spot-light.ts';
 import { sunPosition } from '../sun-moon/sun-position.ts';
 import { atan2Deg, sinDeg } from '../units/angle.ts';
 import { inOrder } from './order-key.ts';
@@ -83,8 +83,9 @@ function faceInPicture(
 
 /** The light of a setup as a function of time. The default patch has one place for each side of the sun. */
 export function setupLight(scene: SetupScene): (instant: SpotInstant) => SetupLight {
+  const lightWith = spotLightByPatch(scene);
   const reading = (patch: Patch | null): ((instant: SpotInstant) => SetupLight) => {
-    const light = spotLight({ ...scene, patch });
+    const light = lightWith(patch);
     return (instant) => ({ ...light(instant), patch });
   };
   if (scene.patch !== null) return reading(scene.patch);

@@ -36,7 +36,6 @@ export type FrameSamples = {
 export type FrameInput = {
   readonly framing: Framing;
   readonly skyline: Skyline;
-  readonly patch?: Patch | null | undefined;
 };
 
 const SKY_CELLS = 800;
@@ -49,28 +48,43 @@ const FINE_BORDER = { columns: 72, rows: 48 } as const;
 const BORDER = { columns: 18, rows: 12 } as const;
 const SKYLINE_POINTS = 60;
 
-/** Null when the frame shows no sky. */
-export const frameSamples = ({ framing, skyline, patch }: FrameInput): FrameSamples | null => {
+/** Without a patch; null when the frame shows no sky. */
+export const frameSamples = ({ framing, skyline }: FrameInput): FrameSamples | null => {
   const scene = frameScene(framing, skyline);
   const frameCells = cellsOfFrame(scene, framing);
   if (frameCells.length === 0) return null;
   const edge = [...skyOnBorder(scene), ...skylinePoints(scene, framing, skyline)];
-  const rectangle = patch === undefined || patch === null ? null : patchRectangle(patch);
-  const patchCells = rectangle === null ? [] : skyCells(scene, rectangle, PATCH_GRID);
-  const cells = [...frameCells, ...edge.map(withoutArea), ...patchCells];
-  const areaFraction = new Float64Array(cells.length);
-  cells.forEach((cell, at) => {
-    areaFraction[at] = cell.areaFraction;
-  });
   return {
     scene,
-    directions: cells.map((cell) => cell.direction),
-    areaFraction,
+    ...columnsOf([...frameCells, ...edge.map(withoutArea)]),
     frameCells: frameCells.length,
     edgePoints: edge.length,
-    patchCells: patchCells.length,
+    patchCells: 0,
   };
 };
+
+/** The same frame, read with a patch of it. */
+export const withPatch = (samples: FrameSamples, patch: Patch | null | undefined): FrameSamples => {
+  const rectangle = patch === undefined || patch === null ? null : patchRectangle(patch);
+  if (rectangle === null) return samples;
+  const cells = columnsOf(skyCells(samples.scene, rectangle, PATCH_GRID));
+  const areaFraction = new Float64Array(samples.areaFraction.length + cells.areaFraction.length);
+  areaFraction.set(samples.areaFraction);
+  areaFraction.set(cells.areaFraction, samples.areaFraction.length);
+  return {
+    ...samples,
+    directions: [...samples.directions, ...cells.directions],
+    areaFraction,
+    patchCells: cells.directions.length,
+  };
+};
+
+const columnsOf = (
+  cells: readonly SkyCell[],
+): Pick<FrameSamples, 'directions' | 'areaFraction'> => ({
+  directions: cells.map((cell) => cell.direction),
+  areaFraction: Float64Array.from(cells, (cell) => cell.areaFraction),
+});
 
 const withoutArea = (direction: Direction): SkyCell => ({ direction, areaFraction: 0 });
 

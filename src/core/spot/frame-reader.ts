@@ -1,5 +1,5 @@
 import { type FrameReading, frameReading } from '../sky/frame-reading.ts';
-import { type FrameInput, frameSamples } from '../sky/frame-samples.ts';
+import type { FrameSamples } from '../sky/frame-samples.ts';
 import { fillLuminance, luminanceTowards, type SkyField } from '../sky/sky-field.ts';
 import { type SkyModel, skyPoints } from '../sky/sky-model.ts';
 import { sunInPicture } from '../sky/sun-in-picture.ts';
@@ -7,10 +7,9 @@ import type { SunPosition } from '../sun-moon/sun-position.ts';
 
 /** Reads one framing under one condition as the sun moves; null when the frame shows no sky. */
 export const frameReader = (
-  frame: FrameInput,
+  samples: FrameSamples | null,
   model: SkyModel,
 ): ((field: SkyField, sun: SunPosition) => FrameReading | null) => {
-  const samples = frameSamples(frame);
   if (samples === null) return () => null;
   const read = frameReading(samples);
   const points = skyPoints(model.standard, samples.directions);

@@ -1,10 +1,11 @@
-import { type Daylight, daylightAt } from '../daylight/daylight-at.ts';
+import { type Daylight, daylightAt, MOONLIGHT_BELOW_DEG } from '../daylight/daylight-at.ts';
 import { SKY_CONDITION_TRAITS, type SkyCondition } from '../daylight/sky-condition.ts';
 import { ev100FromDomeIlluminance, ev100FromIlluminance } from '../exposure/exposure-value.ts';
 import type { GeoPoint } from '../place/geo-point.ts';
 import type { FrameReading } from '../sky/frame-reading.ts';
 import type { Framing } from '../sky/framing.ts';
 import type { Patch } from '../sky/patch.ts';
+import { frameSamples, withPatch } from '../sky/frame-samples.ts';
 import { fillLuminance, skyField } from '../sky/sky-field.ts';
 import { skyModel, skyPoints } from '../sky/sky-model.ts';
 import type { Skyline } from '../skyline/skyline.ts';
@@ -57,53 +58,60 @@ export type SpotInstant = {
   readonly dayOfYear: number;
 };
 
-/**
- * The light at a spot as a function of time. What does not change with the sun is worked out once.
- * [iso2720]
- */
-export const spotLight = (scene: SpotScene): ((instant: SpotInstant) => SpotLight) => {
+/** The light at a spot as a function of time. [iso2720] */
+export const spotLight = (scene: SpotScene): ((instant: SpotInstant) => SpotLight) =>
+  spotLightByPatch(scene)(scene.patch);
+
+/** The same for any patch of one frame. What does not change with the sun is worked out once. */
+export const spotLightByPatch = (
+  scene: Omit<SpotScene, 'patch'>,
+): ((patch: SpotScene['patch']) => (instant: SpotInstant) => SpotLight) => {
   const { place, condition, groundReflectance } = scene;
   const model = skyModel(condition);
-  const readSky = frameReader(scene, model);
+  const samples = frameSamples(scene);
   const subjectAt = subjectSamples({
     skyline: scene.skyline,
     facingDeg: scene.framing.bearingDeg + 180,
   });
   const subjectPoints = skyPoints(model.standard, subjectAt.directions);
   const subjectCdM2 = new Float64Array(subjectAt.directions.length);
-  const spreadsOf = frameSpreads(scene);
 
-  return ({ instantMs, dayOfYear }) => {
-    const sun = sunPosition(instantMs, place);
-    const moon = sun.trueAltitudeDeg < 0 ? moonPosition(instantMs, place) : undefined;
-    const elevationM = place.elevationM ?? 0;
-    const daylight = daylightAt({ sun, condition, dayOfYear, elevationM, moon });
-    const field = skyField(model, { sun, daylight });
+  return (patch) => {
+    const readSky = frameReader(samples === null ? null : withPatch(samples, patch), model);
+    const spreadsOf = frameSpreads({ ...scene, patch });
+    return ({ instantMs, dayOfYear }) => {
+      const sun = sunPosition(instantMs, place);
+      const moon =
+        sun.trueAltitudeDeg < MOONLIGHT_BELOW_DEG ? moonPosition(instantMs, place) : undefined;
+      const elevationM = place.elevationM ?? 0;
+      const daylight = daylightAt({ sun, condition, dayOfYear, elevationM, moon });
+      const field = skyField(model, { sun, daylight });
 
-    fillLuminance(field, subjectPoints, subjectCdM2);
-    const skylight = readSkylight(subjectAt, subjectCdM2);
-    const litBy = (beamNormalLux: number): SubjectIlluminance =>
-      withBeam(subjectAt, skylight, { sun, beamNormalLux, groundReflectance });
-    const inTwoStates = SKY_CONDITION_TRAITS[condition].beam === 'between-clouds';
-    const subject = litBy(inTwoStates ? 0 : daylight.beamNormalLux);
-    const subjectSunOut = inTwoStates ? litBy(daylight.clearBeamNormalLux) : subject;
+      fillLuminance(field, subjectPoints, subjectCdM2);
+      const skylight = readSkylight(subjectAt, subjectCdM2);
+      const litBy = (beamNormalLux: number): SubjectIlluminance =>
+        withBeam(subjectAt, skylight, { sun, beamNormalLux, groundReflectance });
+      const inTwoStates = SKY_CONDITION_TRAITS[condition].beam === 'between-clouds';
+      const subject = litBy(inTwoStates ? 0 : daylight.beamNormalLux);
+      const subjectSunOut = inTwoStates ? litBy(daylight.clearBeamNormalLux) : subject;
 
-    const skyInFrame = readSky(field, sun);
-    const { frameSpreadStops, patchSpreadStops } = spreadsOf(sun, skyInFrame);
-    const ambientOnSubjectEv = ev100FromIlluminance(subject.planeLux);
-    return {
-      sun,
-      daylight,
-      skyInFrame,
-      frameSpreadStops,
-      patchSpreadStops,
-      subject,
-      subjectSunOut,
-      ambientOnSubjectEv,
-      ambientHiddenEv: ambientOnSubjectEv,
-      ambientOutEv: ev100FromIlluminance(subjectSunOut.planeLux),
-      ambientShadedEv: ev100FromIlluminance(subjectSunOut.planeLux - subjectSunOut.beamPlaneLux),
-      incidentEv: ev100FromDomeIlluminance(subject.domeLux),
+      const skyInFrame = readSky(field, sun);
+      const { frameSpreadStops, patchSpreadStops } = spreadsOf(sun, skyInFrame);
+      const ambientOnSubjectEv = ev100FromIlluminance(subject.planeLux);
+      return {
+        sun,
+        daylight,
+        skyInFrame,
+        frameSpreadStops,
+        patchSpreadStops,
+        subject,
+        subjectSunOut,
+        ambientOnSubjectEv,
+        ambientHiddenEv: ambientOnSubjectEv,
+        ambientOutEv: ev100FromIlluminance(subjectSunOut.planeLux),
+        ambientShadedEv: ev100FromIlluminance(subjectSunOut.planeLux - subjectSunOut.beamPlaneLux),
+        incidentEv: ev100FromDomeIlluminance(subject.domeLux),
+      };
     };
   };
 };

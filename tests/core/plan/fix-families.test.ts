@@ -26,7 +26,12 @@ const ofKind = <Kind extends SetupChange['kind']>(
   );
 
 describe('for a sky above the reach', () => {
-  const asked = demoMinute('viola', '15:00', 'clear');
+  const asked = demoMinute(
+    'viola',
+    '15:00',
+    'clear',
+    editLight('viola', 'key', { diffuser: true, baffle: true, grid: false }),
+  );
   const found = families(asked, 'sky-above-reach');
 
   test('diffuser and baffle come off the named light, one by one, and only those that are on', () => {
@@ -161,7 +166,7 @@ describe('for heads too strong', () => {
       'viola',
       '21:10',
       'clear',
-      editLight('viola', 'key', { baffle: false }),
+      editLight('viola', 'key', { diffuser: true, baffle: false, grid: false }),
     );
     expect(ofKind(families(asked, 'head-too-strong'), 'part-on').map(({ part }) => part)).toEqual([
       'grid',

@@ -10,7 +10,13 @@ import type { Fix } from '../../../src/core/strobe/recipe.ts';
 import { defined } from '../../support/defined.ts';
 import { caseOfMinute, demoMinute } from '../../support/demo-minute.ts';
 
-const asked = demoMinute('quartet', '19:00', 'clear');
+/** The key stands at 2.9 m. */
+const asked = demoMinute(
+  'quartet',
+  '19:00',
+  'clear',
+  editLight('quartet', 'key', { distanceM: 2.9 }),
+);
 const changes = (fix: Fix, input: SetupCaseInput = asked): readonly SetupChange[] =>
   recipeFixChanges(input, caseOfMinute(input), fix);
 const distance: Fix = { kind: 'distance', value: 1.8, unit: 'm', lights: [0] };

@@ -18,7 +18,24 @@ const spot = defined(demoShoot().spots.pier);
 const setupWith = (change: (setup: Setup) => void): Setup =>
   produce(defined(demoShoot().setups.quartet), change);
 const kitWith = (change: (kit: Kit) => void): Kit => produce(demoKit(), change);
-const plain = setupWith(() => undefined);
+/** A key of measured output at the side, a fill under it on the axis. */
+const plain = setupWith((draft) => {
+  Object.assign(defined(draft.lights.key), {
+    headId: 'head-600',
+    modifierId: 'reflector',
+    stops: 0,
+    distanceM: 2.9,
+    angleDeg: 30,
+    heightM: 2.3,
+  });
+  Object.assign(defined(draft.lights.fill), {
+    headId: 'head-400',
+    modifierId: 'umbrella',
+    stops: -1.6,
+    distanceM: 2.8,
+    angleDeg: 0,
+  });
+});
 
 function question(setup: Setup, kit: Kit = demoKit()): SetupQuestion {
   const asked = setupQuestion(setup, spot, kit);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
+import { editLight } from '../../../src/core/plan/edits.ts';
 import { CLIPPING_STOPS, toneMarks, type ToneMark } from '../../../src/core/plan/tone-marks.ts';
 import { defined } from '../../support/defined.ts';
 import { demoMinute, viewOfMinute } from '../../support/demo-minute.ts';
@@ -7,12 +8,14 @@ import { demoMinute, viewOfMinute } from '../../support/demo-minute.ts';
 const at = (marks: readonly ToneMark[], name: ToneMark['name']): number =>
   defined(marks.find((mark) => mark.name === name)).stops;
 
+const fillUnder = editLight('quartet', 'fill', { stops: -1.6 });
+
 describe('marks on the tone scale', () => {
   test('an 18 % card clips 2.47 stops up in a plain encoding', () => {
     expect(CLIPPING_STOPS).toBeCloseTo(2.474, 3);
   });
 
-  const view = viewOfMinute(demoMinute('quartet', '20:00', 'broken-cloud'));
+  const view = viewOfMinute(demoMinute('quartet', '20:00', 'broken-cloud', fillUnder));
   const marks = toneMarks(view);
 
   test('the patch lies as far under mid-grey as the sky is held, and mean and extremes keep their distance to it', () => {

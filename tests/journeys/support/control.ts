@@ -31,6 +31,8 @@ export type Control = {
   readonly within?: string;
   /** Typed, or chosen from a list; without one a switch is turned. */
   readonly to?: string;
+  /** Typed as so much more than it was. */
+  readonly add?: number;
   readonly given?: readonly Given[];
   readonly moves: string;
   readonly way: Way;
@@ -59,11 +61,12 @@ export async function turnControl(pages: Pages, control: Control): Promise<void>
   const stillBefore = await figureTexts(readOn, still);
   const inputBefore = await stateOf(input);
 
-  await put(input, control.to);
+  const to = control.add === undefined ? control.to : more(inputBefore, control.add);
+  await put(input, to);
   await expect.poll(() => figureText(readOn, moves), { message: `${control.field} moves ${moves}` }).not.toBe(before);
   await drawn(readOn);
   const after = await figureText(readOn, moves);
-  expectWay({ before, after, way, what: `${control.field} to ${control.to ?? 'the other side'}: ${moves} from ‘${before}’ to ‘${after}’` });
+  expectWay({ before, after, way, what: `${control.field} to ${to ?? 'the other side'}: ${moves} from ‘${before}’ to ‘${after}’` });
   expect(await figureTexts(readOn, still), `${control.field} leaves the others`).toEqual(stillBefore);
 
   if (control.isLook === true) await put(input, inputBefore);
@@ -77,14 +80,30 @@ export async function turnControl(pages: Pages, control: Control): Promise<void>
 /** Makes what is given; gives the way back. */
 const make = async (page: Page, given: Given): Promise<() => Promise<void>> => {
   const { press, field, to, within, isLook } = given;
-  if (press !== undefined) await page.locator(press).first().click();
-  if (field === undefined) return () => undo(page);
+  if (field === undefined) return pressed(page, press ?? '');
   const input = fieldOf(page, field, within);
   const before = await stateOf(input);
   await put(input, to);
   await expect.poll(() => stateOf(input), { message: `${field} takes what is given` }).not.toBe(before);
-  return isLook === true ? () => put(input, before) : () => undo(page);
+  return async () => {
+    await (isLook === true ? put(input, before) : undo(page));
+    await expect.poll(() => stateOf(input), { message: `${field} is as it was` }).toBe(before);
+  };
 };
+
+/** A button that is pressed in, or gives way to others; undone, it is there as it was. */
+const pressed = async (page: Page, selector: string): Promise<() => Promise<void>> => {
+  const button = page.locator(selector);
+  const before = await button.getAttribute('aria-pressed');
+  await button.click();
+  await (before === null ? expect(button).not.toBeAttached() : expect(button).not.toHaveAttribute('aria-pressed', before));
+  return async () => {
+    await undo(page);
+    await (before === null ? expect(button).toBeAttached() : expect(button).toHaveAttribute('aria-pressed', before));
+  };
+};
+
+const more = (text: string, by: number): string => String(Number(text.replace('−', '-')) + by);
 
 const undo = (page: Page): Promise<void> => page.locator('[data-undo]').click();
 

@@ -8,7 +8,6 @@ const NORTH_EAST = '[data-skyline-point="at-70"]';
 
 /** The pier head at the start of its setup. */
 export const SCOUT_CONTROLS: readonly Control[] = [
-  { field: 'spot', to: 'karst', isLook: true, moves: 'spot-name', way: 'changes' },
   { field: 'spot-name', to: 'Pier end', moves: 'spot-name', way: 'changes', still: [...SKY, ...CLOCKS] },
   // One degree of longitude is four minutes.
   { field: 'coordinates', to: '45.6503 N, 12.7621 E', moves: 'sunset', way: { by: 4, within: 1 }, still: ['camera-faces', 'zone'] },
@@ -40,6 +39,7 @@ export const SCOUT_CONTROLS: readonly Control[] = [
   ),
   { field: 'hazards-note', to: 'Slippery when wet', moves: 'hazards', way: 'changes', still: SKY },
   { field: 'condition', to: 'clear', moves: 'patch-ev', way: 'changes', still: [...CLOCKS, 'sun-now', 'camera-faces'] },
+  { field: 'spot', to: 'karst', isLook: true, moves: 'spot-name', way: 'changes' },
 ];
 
 /** With the minute chosen, the zone is only what the clocks are called: one hour less in London. */

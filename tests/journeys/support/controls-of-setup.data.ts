@@ -73,7 +73,7 @@ export const SETUP_CONTROLS: readonly Control[] = [
   { field: 'patch-width', to: '20', given: [{ press: '[data-own-patch]' }], moves: 'patch-place', way: { by: 10, within: 0 }, still: ['mean-ev', 'ambient-ev'] },
   { field: 'patch-height', to: '20', given: [{ press: '[data-own-patch]' }], moves: 'patch-place', way: 'changes', still: ['mean-ev', 'ambient-ev'] },
 
-  { field: 'people', to: '2', moves: 'ends-key', way: 'down', still: ['mean-ev', 'ambient-ev', ...POWERS] },
+  { field: 'people', to: '2', moves: 'tone-farthest-face-key', way: 'up', still: ['mean-ev', 'ambient-ev', ...POWERS] },
   { field: 'spacing', to: '1.2', moves: 'tone-farthest-face-key', way: 'down', still: ['mean-ev', 'ambient-ev'] },
   { field: 'face-height', to: '1.2', moves: 'patch-place', way: 'changes', still: ['mean-ev'] },
   { field: 'spread-limit', to: '2', moves: 'spread-key', way: 'goes', still: [...LIGHT, ...POWERS, 'in-hand'] },

@@ -1,6 +1,6 @@
 import type { Toward } from './degrees.ts';
 import type { MinuteThere } from './minute.ts';
-import { ceilingsThere } from './recipe.ts';
+import { allAtFullThere, ceilingsThere } from './recipe.ts';
 
 /** One expected figure; the tolerance is in the figure's own unit. */
 export type Figure = {
@@ -91,6 +91,12 @@ export function figuresThere(minute: MinuteThere): Readonly<Record<string, Figur
         [`${role}CeilingEv`, ev(ceiling, SUBJECT_STOPS)],
         [`${role}ReachEv`, ev(reach, SUBJECT_STOPS)],
         [`${role}InHand`, stops(inHand, FRAME_STOPS)],
+      ]),
+    ),
+    ...Object.fromEntries(
+      allAtFullThere(asked).map(({ role, reach }) => [
+        `${role}AllAtFullReachEv`,
+        ev(reach, SUBJECT_STOPS),
       ]),
     ),
     reachEv: ev(least.reach, SUBJECT_STOPS),

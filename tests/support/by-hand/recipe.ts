@@ -70,12 +70,13 @@ const LOWEST = -40;
 const HIGHEST = 60;
 
 /**
- * The brightest EV at which a light at full power still meets its stops, the fill beside a key set
- * so that the fill's side lands on its own. Found by halving: what falls on the side grows by less
- * than the level does, so it is enough below the ceiling and too little above it. The fill has
- * nothing beside it and a rim no ambient either, which is log2((S/t + 2^ambient) / 2^stops). So it
- * is for the key where the fill at full power is no more than its stops ask for; a stronger one is
- * turned down, and the rest of it does not count.
+ * The brightest EV at which a light at full power still meets its stops. Every side lands on its
+ * own stops: fill + ambient on 2^fill stops of the level, key + fill + ambient on 2^key stops. So
+ * the fill beside a key at full power is turned down to what its stops ask for at that level.
+ * Found by halving: of a rising level, what falls on the side is an ever smaller share, so there is
+ * enough below the ceiling and too little above it. Where no fill is turned down, the ceiling is
+ * log2((S/t + 2^ambient) / 2^stops), S of everything on the side: of a fill and a rim always, of a
+ * key where the fill at full power is just what its stops ask for, or less.
  */
 function ceilingOf(light: LightThere, asked: AskedThere): number {
   const fills = besides(light.role, asked.lights);
@@ -94,11 +95,22 @@ function ceilingOf(light: LightThere, asked: AskedThere): number {
   return below;
 }
 
+/** The ceiling of each side, what it makes of the reach, and what is left of that. */
 export const ceilingsThere = (asked: AskedThere): readonly CeilingThere[] =>
   asked.lights.map((light) => {
     const ceiling = ceilingOf(light, asked);
     const reach = ceiling - asked.holdStops;
     return { role: light.role, ceiling, reach, inHand: reach - asked.reference };
+  });
+
+/** log2((S/t + 2^ambient) / 2^stops) − hold of each side, everything on it at full power. */
+export const allAtFullThere = (
+  asked: AskedThere,
+): readonly { readonly role: LightThere['role']; readonly reach: number }[] =>
+  asked.lights.map((light) => {
+    const rates = [light, ...besides(light.role, asked.lights)].map((one) => fullRate(one, asked));
+    const all = rates.reduce((sum, one) => sum + one, ambientRate(light.role, asked.ambient));
+    return { role: light.role, reach: Math.log2(all) - light.stops - asked.holdStops };
   });
 
 /** Settings as a camera and its heads show them. */
