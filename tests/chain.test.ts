@@ -22,6 +22,7 @@ import { discShare } from './support/by-hand/subject.ts';
 import { sunThere } from './support/by-hand/sun.ts';
 import { figuresFound, lightOf, viewOf } from './support/chain-figures.ts';
 import { defined } from './support/defined.ts';
+import type { ErrorQuantity } from './support/error-quantities.ts';
 import { largestError } from './support/largest-error.ts';
 
 /*
@@ -65,20 +66,36 @@ const settingsOf = ({ recipe }: WorkingSetup): SettingsThere => ({
   powers: recipe.lights.map(({ powerStops }) => powerStops),
 });
 
+const chainRow = (quantity: ErrorQuantity) => ({
+  quantity,
+  method: 'the whole app, five minutes of the demo',
+  comparedWith: 'worked by hand with another sun library, own sums, pixel projection',
+});
+
 /** Largest errors in print: light in percent, all else in the figure's own unit. */
 const TRACKED: Readonly<
   Record<Figure['unit'], { readonly relative: boolean; readonly track: (error: number) => number }>
 > = {
-  '°': { relative: false, track: largestError('chain, sun', '°') },
-  lx: { relative: true, track: largestError('chain, illuminance', '%') },
+  '°': { relative: false, track: largestError('chain, sun', '°', chainRow('sun in the demo')) },
+  lx: {
+    relative: true,
+    track: largestError('chain, illuminance', '%', chainRow('light in the demo')),
+  },
   'cd/m²': { relative: true, track: largestError('chain, sky luminance', '%') },
-  EV: { relative: false, track: largestError('chain, EV', 'EV') },
-  stops: { relative: false, track: largestError('chain, stops', 'stop') },
+  EV: { relative: false, track: largestError('chain, EV', 'EV', chainRow('EV in the demo')) },
+  stops: {
+    relative: false,
+    track: largestError('chain, stops', 'stop', chainRow('hold and reach in the demo')),
+  },
   share: { relative: false, track: largestError('chain, shares', '') },
   'yes or no': { relative: false, track: (error) => error },
 };
 
-const powerError = largestError('chain, power of a head against need', 'stop');
+const powerError = largestError(
+  'chain, power of a head against need',
+  'stop',
+  chainRow('power of a head in the demo'),
+);
 const discError = largestError('chain, share of the disc over a ridge', '');
 
 describe.each([...WORKING, ...SHORT])('$minute', ({ expected }) => {

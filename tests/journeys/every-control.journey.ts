@@ -98,7 +98,7 @@ test('every control of Scout moves its figure its way, leaves the others, and co
     await field(page, 'date').fill('2027-06-21');
     await field(page, 'date').press('Enter');
     await close.click();
-    await expect(open).toHaveText(/Second cover.*21 June 2027/);
+    await expect(open).toHaveText(/Second cover.*21 Jun 2027/);
     // The sun stands higher at the same clock five weeks later.
     await expect.poll(async () => figureNumber(await figureText(setup, 'patch-ev'))).toBeGreaterThan(figureNumber(before));
     await page.locator('[data-undo]').click();
@@ -153,11 +153,13 @@ test('every control of Day moves its figure', async ({ page }) => {
   });
 
   await test.step('the night scale and all five skies', async () => {
-    const axis = await grid.textContent();
+    // From EV −6 the axis has a mark at 0; from EV 2 it has none.
+    const zero = grid.getByText('0', { exact: true });
+    await expect(zero).toHaveCount(0);
     await field(page, 'day-night').click();
-    await expect(grid).not.toHaveText(axis ?? '');
+    await expect(zero).not.toHaveCount(0);
     await field(page, 'day-night').click();
-    await expect(grid).toHaveText(axis ?? '');
+    await expect(zero).toHaveCount(0);
     await field(page, 'day-all-skies').click();
     await expect(page.locator('[data-figure^="in-hand-"]')).toHaveCount(5);
     await field(page, 'day-all-skies').click();
@@ -171,7 +173,7 @@ test('every control of Day moves its figure', async ({ page }) => {
     for (let step = 0; step < 6; step += 1) await block.press('ArrowUp');
     await expect(block).toHaveAttribute('aria-label', /19:30/);
     await expect.poll(async () => figureNumber(await figureText(page, 'block-quartet'))).toBeLessThan(figureNumber(before));
-    await page.locator('[data-undo]').click({ clickCount: 6 });
+    for (let step = 0; step < 6; step += 1) await page.locator('[data-undo]').click();
     await expect(block).toHaveAttribute('aria-label', /20:00/);
     await expect(figure(page, 'block-quartet')).toHaveText(before);
   });

@@ -1,5 +1,5 @@
 import { mkdirSync, rmSync } from 'node:fs';
-import type { Browser, Page } from '@playwright/test';
+import type { Browser, BrowserContext, Page } from '@playwright/test';
 import { launchBrowser } from '../support/launch.ts';
 import { buildApp, serveApp } from '../support/serve-app.ts';
 
@@ -13,12 +13,21 @@ const SCREENS = ['scout', 'day', 'setup', 'kit', 'call-sheet'];
 /** Noon on the day of the demo. */
 const NOW = '2027-05-14T12:00:00+02:00';
 
-/** Writes every screen of the demo in both sizes and both themes, the window and the whole page. */
-export const main = async (): Promise<void> => {
+const README_PICTURE = 'public/picture-day.png';
+
+/**
+ * Writes every screen of the demo in both sizes and both themes, the window and the whole page;
+ * with the word readme only the README's picture.
+ */
+export const main = async (words: readonly string[]): Promise<void> => {
   await buildApp();
   const { url, close } = await serveApp();
   const browser = await launchBrowser();
   try {
+    if (words.includes('readme')) {
+      await takeForReadme(browser, url);
+      return;
+    }
     rmSync(FOLDER, { recursive: true, force: true });
     mkdirSync(FOLDER);
     for (const size of SIZES) {
@@ -31,31 +40,60 @@ export const main = async (): Promise<void> => {
   }
 };
 
+const takeForReadme = async (browser: Browser, url: string): Promise<void> => {
+  const context = await contextOf(browser, { width: 1440, height: 900 }, 'light');
+  const page = await openPage(context);
+  await showScreen(page, `${url}#/day`, 'light');
+  await page.screenshot({ path: README_PICTURE });
+  await context.close();
+  console.log(`The picture is ${README_PICTURE}`);
+};
+
 const takeAll = async (
   browser: Browser,
   url: string,
   viewport: (typeof SIZES)[number],
   theme: (typeof THEMES)[number],
 ): Promise<void> => {
-  const context = await browser.newContext({
+  const context = await contextOf(browser, viewport, theme);
+  const page = await openPage(context);
+  for (const screen of SCREENS) {
+    await showScreen(page, `${url}#/${screen}`, theme);
+    const path = `${FOLDER}/${screen}-${viewport.width}-${theme}`;
+    await page.screenshot({ path: `${path}.png` });
+    await page.screenshot({ path: `${path}-whole.png`, fullPage: true });
+  }
+  await context.close();
+};
+
+const contextOf = (
+  browser: Browser,
+  viewport: (typeof SIZES)[number],
+  theme: (typeof THEMES)[number],
+): Promise<BrowserContext> =>
+  browser.newContext({
     viewport,
     reducedMotion: 'reduce',
     colorScheme: theme === 'dim' ? 'dark' : 'light',
     timezoneId: 'Europe/Rome',
     locale: 'en-GB',
   });
+
+const openPage = async (context: BrowserContext): Promise<Page> => {
   const page = await context.newPage();
   await page.clock.setFixedTime(new Date(NOW));
-  for (const screen of SCREENS) {
-    await page.goto(`${url}#/${screen}`);
-    await page.waitForLoadState('networkidle');
-    await setTheme(page, theme);
-    await drawn(page);
-    const path = `${FOLDER}/${screen}-${viewport.width}-${theme}`;
-    await page.screenshot({ path: `${path}.png` });
-    await page.screenshot({ path: `${path}-whole.png`, fullPage: true });
-  }
-  await context.close();
+  return page;
+};
+
+const showScreen = async (
+  page: Page,
+  address: string,
+  theme: (typeof THEMES)[number],
+): Promise<void> => {
+  await page.goto(address);
+  await page.waitForLoadState('networkidle');
+  await setTheme(page, theme);
+  await drawn(page);
 };
 
 const setTheme = async (page: Page, theme: (typeof THEMES)[number]): Promise<void> => {

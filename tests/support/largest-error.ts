@@ -2,12 +2,16 @@ import { appendFileSync } from 'node:fs';
 
 import { afterAll } from 'vitest';
 
-/** A row of the README's table of errors. */
-export type ReadmeRow = {
-  readonly quantity: string;
+import type { ErrorQuantity } from './error-quantities.ts';
+
+/** What a row of the README's table of errors says beside the error. */
+type ReadmeRow = {
+  readonly quantity: ErrorQuantity;
   readonly method: string;
   readonly comparedWith: string;
 };
+
+export type MeasuredRow = ReadmeRow & { readonly error: string; readonly count: number };
 
 /** Where the rows go when the README's table is made; see readme-figures.ts. */
 const ROWS_FILE = process.env['ERROR_ROWS_FILE'];
@@ -24,10 +28,11 @@ export const largestError = (
   let largest = 0;
   let count = 0;
   afterAll(() => {
-    const error = `${largest.toPrecision(2)} ${unit}`;
+    const error = `${Number(largest.toPrecision(2))}${unit === '°' ? '' : ' '}${unit}`.trim();
     console.log(`${quantity}: largest error ${error} in ${count}`);
-    if (row !== undefined && ROWS_FILE !== undefined)
-      appendFileSync(ROWS_FILE, `${JSON.stringify({ ...row, error, count })}\n`);
+    if (row === undefined || ROWS_FILE === undefined) return;
+    const measured: MeasuredRow = { ...row, error, count };
+    appendFileSync(ROWS_FILE, `${JSON.stringify(measured)}\n`);
   });
   return (difference) => {
     const size = Math.abs(difference);

@@ -19,7 +19,7 @@ export function setupFixes(asked: SetupCaseInput): readonly SetupFix[] {
   const families = familiesOf(asked, base);
   const singles = families.flatMap((family) => firstThatWorks(asked, base, family, []));
   if (singles.length > 0) return lightestFirst(singles);
-  return lightestFirst(pairs(asked, base, families)).slice(0, 2);
+  return withoutRepeats(lightestFirst(pairs(asked, base, families))).slice(0, 2);
 }
 
 /** The document's own families and what the recipe's figures offer, one family each. */
@@ -83,6 +83,26 @@ function pairs(
     }
   }
   return found;
+}
+
+/** The first of every pair that changes the same two things, in whichever order and by how much. */
+function withoutRepeats(fixes: readonly SetupFix[]): readonly SetupFix[] {
+  const seen = new Set<string>();
+  return fixes.filter(({ changes }) => {
+    const things = changes.map(changedThing).toSorted((one, other) => (one < other ? -1 : 1));
+    const written = things.join();
+    if (seen.has(written)) return false;
+    seen.add(written);
+    return true;
+  });
+}
+
+/** What a change changes, its amount left out. */
+function changedThing(change: SetupChange): string {
+  const lights =
+    'lightIds' in change ? change.lightIds : 'lightId' in change ? [change.lightId] : [];
+  const which = 'part' in change ? change.part : 'pin' in change ? change.pin : '';
+  return [change.kind, which, ...lights].join(' ');
 }
 
 /** Not worth being half of a pair: what is not owned, and what makes it another picture. */

@@ -11,7 +11,11 @@ import {
 import { largestError } from '../../support/largest-error.ts';
 
 describe('neutral density in stops, density and factor', () => {
-  const stopsError = largestError('ND stops from density against the table', 'stop');
+  const stopsError = largestError('ND stops from density against the table', 'stop', {
+    quantity: 'ND in stops',
+    method: 'density over log 2',
+    comparedWith: 'table of densities 0.1 to 5, stops and factors, three figures',
+  });
 
   // D = −log10 T, stops = D / log10 2; nominal densities with their exact stops and factors.
   test.each([

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { destination, groundVector } from '../../../src/core/place/geodesy.ts';
+import { largestError } from '../../support/largest-error.ts';
+
+const record = largestError('distance on the ground, published lines', 'm', {
+  quantity: 'distance on the ground',
+  method: 'Karney 2013 on WGS 84',
+  comparedWith: 'published lines of Geoscience Australia and by Vincenty 1975, 55 and 970 km',
+});
 
 const dms = (degrees: number, minutes: number, seconds: number): number =>
   degrees + minutes / 60 + seconds / 3600;
@@ -16,7 +23,7 @@ const BUNINYONG = {
 
 test('Flinders Peak to Buninyong is 54 972.271 m at 306°52′05.37″ (Geoscience Australia)', () => {
   const way = groundVector(FLINDERS_PEAK, BUNINYONG);
-  expect(Math.abs(way.distanceM - 54_972.271)).toBeLessThan(0.001);
+  expect(record(way.distanceM - 54_972.271)).toBeLessThan(0.001);
   expect(Math.abs(way.bearingDeg - dms(306, 52, 5.37))).toBeLessThan(5e-6);
   const back = groundVector(BUNINYONG, FLINDERS_PEAK);
   expect(Math.abs(back.bearingDeg - dms(127, 10, 25.07))).toBeLessThan(5e-6);
@@ -30,7 +37,7 @@ test('Land’s End to John o’ Groats is 969 954.166 m at 9.1418775° (Vincenty
     { latitudeDeg: 50.06632, longitudeDeg: -5.71475 },
     { latitudeDeg: 58.64402, longitudeDeg: -3.07009 },
   );
-  expect(Math.abs(way.distanceM - 969_954.166)).toBeLessThan(0.001);
+  expect(record(way.distanceM - 969_954.166)).toBeLessThan(0.001);
   expect(Math.abs(way.bearingDeg - 9.1418775)).toBeLessThan(1e-6);
 });
 

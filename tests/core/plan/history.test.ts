@@ -306,10 +306,11 @@ describe('laws', () => {
           expect([...missingSpotIds(desk.shoot)]).toEqual([]);
         });
       }),
-      { numRuns: 200 },
+      { numRuns: 200, seed: 14052027 },
     );
+    // The same runs every time: so often the two come to undo, and so often they meet.
     expect(undos).toBeGreaterThan(1000);
-    expect(held).toBeGreaterThan(80);
+    expect(held).toBeGreaterThan(100);
   });
 
   test('a lone author who undoes everything has the first shoot again, and who redoes everything the last', () => {

@@ -64,7 +64,12 @@ describe('a day of a setup', () => {
 
   test('a lens that cannot be closed far enough, without ND, is too bright at noon', () => {
     const shoot = { ...demoShoot(), condition: 'clear' as const };
-    const setup = defined(shoot.setups.viola);
+    // Bare heads so near that they reach the sky of noon.
+    const setup = produce(defined(shoot.setups.viola), (draft) => {
+      const hard = { modifierId: 'reflector', diffuser: false, distanceM: 2 };
+      Object.assign(defined(draft.lights.key), hard);
+      Object.assign(defined(draft.lights.fill), hard);
+    });
     const spot = defined(shoot.spots.arches);
     const kit = produce(demoKit(), (draft) => {
       draft.filters = {};

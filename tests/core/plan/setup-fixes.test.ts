@@ -3,17 +3,33 @@ import { describe, expect, test } from 'vitest';
 
 import { SKY_CONDITIONS } from '../../../src/core/daylight/sky-condition.ts';
 import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
-import { editLight, editSetup, together, type Edit } from '../../../src/core/plan/edits.ts';
+import {
+  editKitItem,
+  editLight,
+  editSetup,
+  together,
+  type Edit,
+} from '../../../src/core/plan/edits.ts';
 import type { SetupCaseInput } from '../../../src/core/plan/setup-case.ts';
 import { fixEdit, type SetupChange, type SetupFix } from '../../../src/core/plan/setup-fix.ts';
 import { setupFixes } from '../../../src/core/plan/setup-fixes.ts';
 import type { Shoot } from '../../../src/core/plan/shoot.ts';
+import type { RecipeProblemKind } from '../../../src/core/strobe/recipe.ts';
 import { defined } from '../../support/defined.ts';
 import { demoMinute, viewOfMinute } from '../../support/demo-minute.ts';
 import { afterEdit, expectFixesToFix } from '../../support/fix-law.ts';
 
 const kindsOf = (fixes: readonly SetupFix[]): readonly SetupChange['kind'][] =>
   fixes.flatMap(({ changes }) => changes.map(({ kind }) => kind));
+
+/** What a fix changes, whatever the amounts and their order. */
+const thingsChanged = ({ changes }: SetupFix): readonly string[] =>
+  changes
+    .map((change) => {
+      const lights = 'lightIds' in change ? change.lightIds : 'lightId' in change && change.lightId;
+      return JSON.stringify([change.kind, lights, 'part' in change && change.part]);
+    })
+    .toSorted((one, other) => one.localeCompare(other));
 
 /** Key from the side and fill from behind the camera: both out of the picture. */
 const clearOfTheFrame = together(
@@ -72,29 +88,46 @@ describe('a fix fixes: made in the document and solved again it gives a recipe, 
     'where no single change is enough the two lightest pairs are offered, not one pair twice',
     { timeout: 60_000 },
     () => {
-      for (const pinnedShutterS of [null, 1 / 250]) {
+      // Only the whole hold given up would be enough, and that is none; sync brings at most three
+      // stops, a pinned shutter nothing.
+      for (const { holdStops, pinnedShutterS } of [
+        { holdStops: 3.5, pinnedShutterS: null },
+        { holdStops: 1, pinnedShutterS: 1 / 250 },
+      ]) {
         const asked = demoMinute(
           'quartet',
           '19:00',
           'clear',
-          editLight('quartet', 'key', { angleDeg: 60, distanceM: 4.4 }),
-          editLight('quartet', 'fill', { distanceM: 6 }),
+          editLight('quartet', 'key', { modifierId: 'reflector', angleDeg: 60, distanceM: 4.4 }),
+          editLight('quartet', 'fill', { modifierId: 'umbrella', stops: -2, distanceM: 6 }),
           editSetup('quartet', {
             spreadLimitStops: 1.2,
-            holdStops: pinnedShutterS === null ? 2 : 1,
+            holdStops,
             clockPinned: true,
             framingPinned: true,
             pinnedShutterS,
           }),
         );
         const fixes = expectFixesToFix(asked);
-        expect(fixes.length).toBeGreaterThan(0);
-        expect(fixes.length).toBeLessThanOrEqual(2);
+        expect(fixes).toHaveLength(2);
         for (const { changes } of fixes) expect(changes).toHaveLength(2);
+        const [one, other] = fixes.map(thingsChanged);
+        expect(one).not.toEqual(other);
       }
     },
   );
 });
+
+/** A fill that runs out first, by less than a second head brings; the key has some in hand. */
+const fillFarBack = together(
+  editLight('quartet', 'fill', {
+    headId: 'head-400',
+    modifierId: 'umbrella',
+    stops: -2,
+    distanceM: 6,
+  }),
+  editSetup('quartet', { holdStops: 1.2 }),
+);
 
 const pinAll =
   (setupId: string): Edit<Shoot> =>
@@ -118,20 +151,26 @@ describe('what the user has pinned stays', () => {
     'part-on',
   ];
 
-  test.each([
-    ['a sky above the reach', 'quartet', '20:00', 'clear'],
-    ['light on the face', 'cello', '13:00', 'clear'],
-    ['a head too strong', 'quartet', '21:10', 'clear'],
-  ] as const)(
-    '%s is not fixed by anything pinned',
-    { timeout: 60_000 },
-    (_, setupId, clock, condition) => {
-      const free = kindsOf(setupFixes(demoMinute(setupId, clock, condition)));
-      expect(free.some((kind) => PINNED_AWAY.includes(kind))).toBe(true);
-      const pinned = expectFixesToFix(demoMinute(setupId, clock, condition, pinAll(setupId)));
-      for (const kind of kindsOf(pinned)) expect(PINNED_AWAY).not.toContain(kind);
-    },
-  );
+  test.each<readonly [string, RecipeProblemKind, string, string, Edit<Shoot>]>([
+    ['a sky above the reach', 'sky-above-reach', 'quartet', '20:00', fillFarBack],
+    ['light on the face', 'ambient-lights-the-face', 'cello', '13:00', () => undefined],
+    [
+      'a head too strong',
+      'head-too-strong',
+      'quartet',
+      '21:05',
+      editLight('quartet', 'fill', { modifierId: 'umbrella', stops: -2, distanceM: 2 }),
+    ],
+  ])('%s is not fixed by anything pinned', { timeout: 60_000 }, (_, trouble, ...minute) => {
+    const [setupId, clock, edit] = minute;
+    const asked = demoMinute(setupId, clock, 'clear', edit);
+    const { answer } = viewOfMinute(asked);
+    expect(answer.ok ? 'works' : answer.problem.kind).toBe(trouble);
+    const free = kindsOf(setupFixes(asked));
+    expect(free.some((kind) => PINNED_AWAY.includes(kind))).toBe(true);
+    const pinned = expectFixesToFix(demoMinute(setupId, clock, 'clear', edit, pinAll(setupId)));
+    for (const kind of kindsOf(pinned)) expect(PINNED_AWAY).not.toContain(kind);
+  });
 
   test('a pinned shutter leaves sync speed and tripod alone', () => {
     const asked = demoMinute(
@@ -161,6 +200,11 @@ describe('what the user has pinned stays', () => {
   });
 });
 
+const owningTwo = (input: SetupCaseInput): SetupCaseInput => ({
+  ...input,
+  kit: produce(input.kit, editKitItem('heads', 'head-400', { owned: 2 })),
+});
+
 const heads = (input: SetupCaseInput): unknown =>
   setupFixes(input).flatMap(({ changes }) =>
     changes.flatMap((change) => (change.kind === 'heads' ? [change.owned] : [])),
@@ -168,16 +212,23 @@ const heads = (input: SetupCaseInput): unknown =>
 
 describe('the list of fixes', () => {
   test('brings what asks least of the crew first: nearer before a second head, a second head before other sync', () => {
-    const kinds = kindsOf(setupFixes(demoMinute('quartet', '20:00', 'clear')));
-    expect(kinds.indexOf('clock')).toBeLessThan(kinds.indexOf('hold'));
-    expect(kinds.indexOf('hold')).toBeLessThan(kinds.indexOf('sync-shutter'));
+    const asked = demoMinute('quartet', '20:00', 'clear', fillFarBack);
+    const order: readonly SetupChange['kind'][] = [
+      'distance',
+      'clock',
+      'hold',
+      'heads',
+      'sync-shutter',
+    ];
+    const places = order.map((kind) => kindsOf(setupFixes(owningTwo(asked))).indexOf(kind));
+    expect(places).not.toContain(-1);
+    expect(places).toEqual(places.toSorted((one, other) => one - other));
   });
 
   test('shows no second head as owned that the car does not hold', () => {
-    const asked = demoMinute('quartet', '20:00', 'clear');
+    const asked = demoMinute('quartet', '20:00', 'clear', fillFarBack);
     expect(heads(asked)).toEqual([false]);
-    const kit = produce(asked.kit, (draft) => void (defined(draft.heads['head-400']).owned = 2));
-    expect(heads({ ...asked, kit })).toEqual([true]);
+    expect(heads(owningTwo(asked))).toEqual([true]);
   });
 
   test('is empty for a setup that is gone or shows no sky', () => {

@@ -5,6 +5,7 @@ import type { GeneralSkyType } from '../../../src/core/sky/general-sky.data.ts';
 import { skyInFrame } from '../../../src/core/sky/sky-in-frame.ts';
 import { twilightSkyLuminance } from '../../../src/core/sky/twilight-sky.ts';
 import type { Direction } from '../../../src/core/units/direction.ts';
+import { largestError } from '../../support/largest-error.ts';
 import { pixelSky } from '../../support/pixel-sky.ts';
 import { seededRandom, seededScene } from '../../support/seeded-framings.ts';
 
@@ -13,6 +14,11 @@ const OUTPUTS = ['minEv', 'darkEv', 'meanEv', 'brightEv', 'maxEv', 'patchEv'] as
 
 describe('a look through every pixel of 720 × 480 finds the same, over 208 seeded framings', () => {
   const errors = compareWithPixels();
+  const record = largestError('sky in frame, every pixel', 'stop', {
+    quantity: 'sky in frame',
+    method: 'sums over picture area: darkest, mean, brightest, patch',
+    comparedWith: 'every pixel of 720 × 480, 208 framings, 16 skies',
+  });
 
   test.each(OUTPUTS)('%s: 19 of 20 within 0.02 stop, the worst within 0.05', (output) => {
     const sorted = errors[output].toSorted((one, other) => other - one);
@@ -22,6 +28,7 @@ describe('a look through every pixel of 720 × 480 finds the same, over 208 seed
       `${output}: ${sorted.length} looks, worst ${worst.toFixed(4)}, 95 % ${at95.toFixed(4)} stop`,
     );
     expect(sorted.length).toBeGreaterThan(100);
+    sorted.forEach((error) => record(error));
     expect(worst).toBeLessThan(0.05);
     expect(at95).toBeLessThan(0.02);
   });

@@ -30,6 +30,11 @@ describe('guide numbers against published examples', () => {
   const exampleError = largestError(
     'flash aperture against published guide-number examples',
     'stop',
+    {
+      quantity: 'aperture for flash',
+      method: 'guide number over distance',
+      comparedWith: 'published guide-number and inverse-square examples, nominal f-numbers',
+    },
   );
 
   // Open Photographic Society 'Flash Guide Numbers'; a dictionary of photography; a flash maker's

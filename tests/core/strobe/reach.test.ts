@@ -15,7 +15,11 @@ const side = {
 const point = { guideNumberM: 40, distanceM: 2, lossStops: 0 };
 
 describe('reach against worked figures', () => {
-  const reachError = largestError('reach against worked examples', 'stop');
+  const reachError = largestError('reach against worked examples', 'stop', {
+    quantity: 'reach',
+    method: 'guide numbers squared over distances squared, plus ambient',
+    comparedWith: 'worked examples by luminance, by watt-seconds and with sun on the subject',
+  });
 
   // N = √(L S t 2^u/K), GN = N d: the sky whose luminance asks for just this guide number at 2 m.
   test.each([

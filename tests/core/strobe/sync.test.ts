@@ -9,7 +9,11 @@ import {
 import { largestError } from '../../support/largest-error.ts';
 
 describe('high-speed sync against published figures', () => {
-  const hssError = largestError('high-speed sync loss against published figures', 'stop');
+  const hssError = largestError('high-speed sync loss against published figures', 'stop', {
+    quantity: 'high-speed sync',
+    method: 'a constant loss, then stop by stop with the shutter',
+    comparedWith: 'published figures, nominal f-numbers',
+  });
 
   test('two stops on entering at 1/320 over 1/250: f/8 becomes f/3.5', () => {
     // A community camera forum, 'HSS power loss' (2014), nominal f-numbers.

@@ -70,7 +70,7 @@ export const KIT_CONTROLS: Readonly<Record<Shelf, readonly Control[]>> = {
     { field: 'fastest-shutter', to: '1/500', readOn: 'setup', given: FASTER_THAN_SYNC, moves: 'problem', way: 'appears', still: LIGHT },
     { field: 'slowest-shutter', to: '1/60', readOn: 'setup', given: [onSetup('motion', 'still')], moves: 'slowest-allowed', way: { by: -1, within: 0.1 }, still: [...LIGHT, 'in-hand'] },
     { field: 'base-iso', to: '200', readOn: 'setup', moves: 'iso', way: 'up', still: LIGHT },
-    { field: 'max-iso', to: '100', readOn: 'setup', given: [onSetup('start-clock', '21:00')], moves: 'iso', way: 'down', still: LIGHT },
+    { field: 'max-iso', to: '200', readOn: 'setup', given: [onSetup('start-clock', '21:00')], moves: 'iso', way: { reads: /^(ISO (100|125|160|200)|)$/ }, still: LIGHT },
     { field: 'step', to: 'half', readOn: 'setup', moves: 'aperture', way: 'changes', still: [...LIGHT, 'shutter'] },
   ],
   lenses: [

@@ -4,13 +4,21 @@ import type { BlockTime } from './block-time.ts';
 
 const GIVEN_UP_MS = 1500;
 
-type Written = { readonly block: BlockTime; readonly over: BlockTime };
-
-/** What was just written, until the shoot says otherwise or refuses it: a block does not jump back in between. */
+/** What was just written, until the shoot says so too or refuses it: a block does not jump back in between. */
 export function useWritten(
   saved: BlockTime,
 ): readonly [written: BlockTime | null, setWritten: (block: BlockTime) => void] {
-  const [written, setWritten] = useState<Written | null>(null);
+  const [written, setWritten] = useState<BlockTime | null>(null);
+  const arrived =
+    written !== null &&
+    written.startMs === saved.startMs &&
+    written.durationMin === saved.durationMin;
+  useEffect(
+    function forgetWhenArrived() {
+      if (arrived) setWritten(null);
+    },
+    [arrived],
+  );
   useEffect(
     function forgetWhenRefused() {
       if (written === null) return undefined;
@@ -19,9 +27,5 @@ export function useWritten(
     },
     [written],
   );
-  const stands =
-    written !== null &&
-    written.over.startMs === saved.startMs &&
-    written.over.durationMin === saved.durationMin;
-  return [stands ? written.block : null, (block) => setWritten({ block, over: saved })];
+  return [written, setWritten];
 }
