@@ -1,4 +1,3 @@
-import { type LightColumnInput, lightColumn } from '../../src/core/spot/light-column.ts';
 import { generalSky } from '../../src/core/sky/general-sky.ts';
 import type { GeneralSkyType } from '../../src/core/sky/general-sky.data.ts';
 import { skyInFrame } from '../../src/core/sky/sky-in-frame.ts';
@@ -6,9 +5,7 @@ import { pixelSky } from '../support/pixel-sky.ts';
 import { seededRandom, seededScene } from '../support/seeded-framings.ts';
 import type { Bench } from './bench.ts';
 
-export type ColumnBench = {
-  readonly steps: number;
-  readonly columnMedianMs: number;
+type FrameBench = {
   readonly frameMs: number;
   readonly pixelsMs: number;
   /** How many frames are read in the time of one look through every pixel. */
@@ -19,29 +16,9 @@ const WARM_UP = 5;
 const RUNS = 20;
 const FRAMINGS = 20;
 
-/** A June day of 144 steps over a ragged skyline; frames against pixels in the same run. */
-export const benchColumn = (): ColumnBench => {
+/** Frames against a look through every pixel, in the same run. */
+const benchFrames = (): FrameBench => {
   const random = seededRandom(7);
-  const { skyline } = seededScene(random);
-  const input: LightColumnInput = {
-    place: { latitudeDeg: 50.1, longitudeDeg: -5.3, elevationM: 30 },
-    zone: 'Europe/London',
-    date: '2027-06-12',
-    framing: {
-      bearingDeg: 285,
-      tiltDeg: 6,
-      focalLengthMm: 35,
-      sensorWidthMm: 36,
-      sensorHeightMm: 24,
-    },
-    patch: { xFraction: -0.25, yFraction: 0.15, widthFraction: 0.1, heightFraction: 0.1 },
-    skyline,
-    groundReflectance: 0.2,
-    condition: 'clear',
-    stepMin: 10,
-  };
-  const columnMedianMs = medianMs(() => lightColumn(input));
-
   const scenes = Array.from({ length: FRAMINGS }, (_, at) => {
     const scene = seededScene(random);
     return { ...scene, sky: generalSky(((at % 15) + 1) as GeneralSkyType, scene.sun) };
@@ -54,8 +31,6 @@ export const benchColumn = (): ColumnBench => {
   const frameMs = mean(looks.map((look) => look.frameMs));
   const pixelsMs = mean(looks.map((look) => look.pixelsMs));
   return {
-    steps: lightColumn(input).instantMs.length,
-    columnMedianMs,
     frameMs,
     pixelsMs,
     framesPerPixelLook: pixelsMs / frameMs,
@@ -81,17 +56,10 @@ const medianOf = (values: readonly number[]): number =>
 
 export const benches: readonly Bench[] = [
   {
-    name: 'column',
+    name: 'Sky in frame against pixels',
     run: async () => {
-      const { columnMedianMs, framesPerPixelLook } = benchColumn();
+      const { framesPerPixelLook } = benchFrames();
       return [
-        {
-          figure: 'light of one column, 144 steps',
-          value: columnMedianMs,
-          unit: 'ms',
-          target: 10,
-          ok: columnMedianMs <= 10,
-        },
         {
           figure: 'frames read in the time of one look through every pixel',
           value: framesPerPixelLook,
