@@ -1,4 +1,5 @@
 import type { SunPosition } from '../sun-moon/sun-position.ts';
+import { SUN_RADIUS_DEG } from '../sun-moon/sun-disc.ts';
 import { sinDeg } from '../units/angle.ts';
 import { relativeAirMass } from './air-mass.ts';
 import { cloudlessLight } from './cloudless-light.ts';
@@ -40,8 +41,6 @@ export type Daylight = {
 
 /** Extinction of the beam by broken cloud less that by clear air, per air mass. [rp21] */
 const BROKEN_CLOUD_EXTINCTION = 0.8 - 0.21;
-/** Half the sun's disc. */
-const SUN_RADIUS_DEG = 0.27;
 /** True altitude of the sun under which moonlight counts. */
 export const MOONLIGHT_BELOW_DEG = -6;
 

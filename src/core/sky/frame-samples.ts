@@ -38,8 +38,8 @@ export type FrameInput = {
   readonly skyline: Skyline;
 };
 
-const SKY_CELLS = 800;
-const ENOUGH_SKY_CELLS = 720;
+const SKY_CELLS = 740;
+const ENOUGH_SKY_CELLS = 700;
 /** Where sky and ground are so entangled that the wanted number would take more. */
 const MOST_CELLS = 4 * SKY_CELLS;
 const PATCH_GRID = { columns: 8, rows: 8 } as const;
@@ -73,7 +73,7 @@ export const withPatch = (samples: FrameSamples, patch: Patch | null | undefined
   areaFraction.set(cells.areaFraction, samples.areaFraction.length);
   return {
     ...samples,
-    directions: [...samples.directions, ...cells.directions],
+    directions: samples.directions.concat(cells.directions),
     areaFraction,
     patchCells: cells.directions.length,
   };
@@ -81,10 +81,14 @@ export const withPatch = (samples: FrameSamples, patch: Patch | null | undefined
 
 const columnsOf = (
   cells: readonly SkyCell[],
-): Pick<FrameSamples, 'directions' | 'areaFraction'> => ({
-  directions: cells.map((cell) => cell.direction),
-  areaFraction: Float64Array.from(cells, (cell) => cell.areaFraction),
-});
+): Pick<FrameSamples, 'directions' | 'areaFraction'> => {
+  const areaFraction = new Float64Array(cells.length);
+  const directions = cells.map(({ direction, areaFraction: area }, at) => {
+    areaFraction[at] = area;
+    return direction;
+  });
+  return { directions, areaFraction };
+};
 
 const withoutArea = (direction: Direction): SkyCell => ({ direction, areaFraction: 0 });
 

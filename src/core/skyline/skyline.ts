@@ -1,3 +1,4 @@
+import { SUN_RADIUS_DEG } from '../sun-moon/sun-disc.ts';
 import { wrapDeg360 } from '../units/angle.ts';
 
 export type SkylinePoint = {
@@ -12,9 +13,6 @@ export type SkylinePoint = {
  * closed through north. Two points at one azimuth are a vertical edge. None is flat at 0.
  */
 export type Skyline = readonly SkylinePoint[];
-
-/** Half the sun's disc. */
-const SUN_RADIUS_DEG = 0.27;
 
 /** The skyline as a fast function of azimuth; on a vertical edge it gives the later point. */
 export const skylineAltitude = (skyline: Skyline): ((azimuthDeg: number) => number) => {

@@ -60,5 +60,3 @@ export const SOURCES = {
   wgs84:
     'NGA.STND.0036_1.0.0_WGS84, Department of Defense World Geodetic System 1984: its definition and relationships with local geodetic systems (2014).',
 } as const satisfies Record<string, string>;
-
-export type SourceKey = keyof typeof SOURCES;
