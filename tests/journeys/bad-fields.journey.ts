@@ -4,8 +4,14 @@ import { expect, test } from './support/app-page.ts';
 import { openAll } from './support/control.ts';
 import { figureTexts } from './support/figure.ts';
 
-type BadText = { readonly field: string; readonly text: string; readonly found: RegExp; readonly expected: RegExp };
+type BadText = {
+  readonly field: string;
+  readonly text: string;
+  readonly found: RegExp;
+  readonly expected: RegExp;
+};
 
+// prettier-ignore
 const SCOUT: readonly BadText[] = [
   { field: 'coordinates', text: '95.2, 13.76', found: /found .*95\.2/, expected: /expected .*90/ },
   { field: 'coordinates', text: '45.65, 213.7', found: /found .*213\.7/, expected: /expected .*180/ },
@@ -20,6 +26,7 @@ const SCOUT: readonly BadText[] = [
   { field: 'skyline-altitude', text: '1e9', found: /found ‘1e9’/, expected: /expected a number from −10 to 89/ },
 ];
 
+// prettier-ignore
 const SETUP: readonly BadText[] = [
   { field: 'distance-key', text: '0', found: /found ‘0’/, expected: /expected a number from 0.2 to 30/ },
   { field: 'wish-aperture', text: '0', found: /found ‘0’/, expected: /expected a number from 0.7 to 64/ },
@@ -30,6 +37,7 @@ const SETUP: readonly BadText[] = [
   { field: 'duration', text: '−10', found: /found ‘−10’/, expected: /expected a number from 5 to 720/ },
 ];
 
+// prettier-ignore
 const HEADS: readonly BadText[] = [
   { field: 'guide-number', text: '0', found: /found ‘0’/, expected: /expected a number from 0.1 to 400/ },
   { field: 'reading-f-number', text: '0', found: /found ‘0’/, expected: /expected a number from 0.7 to 256/ },
@@ -37,16 +45,23 @@ const HEADS: readonly BadText[] = [
   { field: 'energy', text: 'Infinity', found: /found ‘Infinity’/, expected: /expected a number from 1 to 10000/ },
 ];
 
+// prettier-ignore
 const CAMERAS: readonly BadText[] = [
   { field: 'sync-shutter', text: '0', found: /found ‘0’/, expected: /expected a shutter from 1\/4000 to 1\/30/ },
   { field: 'sync-shutter', text: '1/0', found: /found ‘1\/0’/, expected: /expected a shutter from 1\/4000 to 1\/30/ },
 ];
 
 const LENSES: readonly BadText[] = [
-  { field: 'min-f-number', text: '0', found: /found ‘0’/, expected: /expected a number from 0.7 to 22/ },
+  {
+    field: 'min-f-number',
+    text: '0',
+    found: /found ‘0’/,
+    expected: /expected a number from 0.7 to 22/,
+  },
 ];
 
-const fieldOf = (page: Page, name: string): Locator => page.locator(`[data-field="${name}"]`).first();
+const fieldOf = (page: Page, name: string): Locator =>
+  page.locator(`[data-field="${name}"]`).first();
 
 /** Every figure of the screen. */
 const allFigures = async (page: Page): Promise<Record<string, string>> => {
@@ -84,7 +99,9 @@ const refuseAll = async (page: Page, bad: readonly BadText[]): Promise<void> => 
   await expect(page.locator('output.said')).toHaveText('Nothing of this tab is left to undo');
 };
 
-test('what cannot be is named beside its field with what was found and expected, and nothing changes', async ({ page }) => {
+test('what cannot be is named beside its field with what was found and expected, and nothing changes', async ({
+  page,
+}) => {
   await page.goto('./#/scout');
   await expect(page.locator('[data-first-figures="drawn"]')).toBeVisible();
   await openAll(page);
@@ -106,7 +123,9 @@ test('what cannot be is named beside its field with what was found and expected,
     const date = fieldOf(page, 'date');
     await date.fill('2027-02-30');
     await date.press('Enter');
-    expect(await faultOf(date)).toBe('found ‘2027-02-30’, expected a date that exists, as 2027-05-14');
+    expect(await faultOf(date)).toBe(
+      'found ‘2027-02-30’, expected a date that exists, as 2027-05-14',
+    );
     await page.getByRole('button', { name: 'Close' }).click();
     await expect(page.locator('[data-open-shoot-sheet]')).toContainText('14 May 2027');
   });
@@ -115,6 +134,8 @@ test('what cannot be is named beside its field with what was found and expected,
     await page.goto('./#/setup');
     await fieldOf(page, 'setup').selectOption('quartet');
     await expect(page.locator('[data-figure="setup-name"]')).toHaveText('Four on the pier head');
+    // Looked for when everything else stands.
+    await expect(page.locator('[data-figure="next-change"]')).toBeVisible();
     await openAll(page);
     await refuseAll(page, SETUP);
   });

@@ -3,17 +3,42 @@ import type { Page } from '@playwright/test';
 import { expect, test } from './support/app-page.ts';
 
 const BAD_FILES = [
-  { name: 'not ours', text: '{"type":"FeatureCollection","features":[]}', says: /Expected an Undersky shoot/ },
-  { name: 'cut short', text: '{"format":"undersky-shoot-file","version":1,"shoot":{"id":"de', says: /cut|ends|short/i },
-  { name: 'of a newer version', text: '{"format":"undersky-shoot-file","version":7}', says: /newer/ },
-  { name: 'not JSON at all', text: '<html><script>alert(1)</script></html>', says: /JSON|Expected/ },
+  {
+    name: 'not ours',
+    text: '{"type":"FeatureCollection","features":[]}',
+    says: /Expected an Undersky shoot/,
+  },
+  {
+    name: 'cut short',
+    text: '{"format":"undersky-shoot-file","version":1,"shoot":{"id":"de',
+    says: /cut|ends|short/i,
+  },
+  {
+    name: 'of a newer version',
+    text: '{"format":"undersky-shoot-file","version":7}',
+    says: /newer/,
+  },
+  {
+    name: 'not JSON at all',
+    text: '<html><script>alert(1)</script></html>',
+    says: /JSON|Expected/,
+  },
   { name: 'empty', text: '', says: /empty/ },
   {
     name: 'with a latitude off the globe',
     text: JSON.stringify({
       format: 'undersky-shoot-file',
       version: 1,
-      shoot: { format: 'undersky-shoot', version: 1, id: 'x', title: 'x', date: '2027-02-30', condition: 'clear', spots: {}, setups: {} },
+      shoot: {
+        format: 'undersky-shoot',
+        version: 1,
+        id: 'x',
+        title: 'x',
+        date: '2027-02-30',
+        condition: 'clear',
+        spots: {},
+        setups: {},
+      },
       kit: {},
     }),
     says: /2027-02-30/,
@@ -26,14 +51,20 @@ const openSheet = async (page: Page): Promise<void> => {
   await page.locator('[data-open-shoot-sheet]').click();
 };
 
-test('a file that cannot be a shoot gets a sentence, and the open shoot stays whole', async ({ page }) => {
+test('a file that cannot be a shoot gets a sentence, and the open shoot stays whole', async ({
+  page,
+}) => {
   await openSheet(page);
   const input = page.locator('input[data-import-shoot]');
   const refused = page.locator('[data-import-refused]');
   for (const [at, { name, text, says }] of BAD_FILES.entries())
     await test.step(`a file that is ${name}`, async () => {
       const file = `shoot-${at}.json`;
-      await input.setInputFiles({ name: file, mimeType: 'application/json', buffer: Buffer.from(text) });
+      await input.setInputFiles({
+        name: file,
+        mimeType: 'application/json',
+        buffer: Buffer.from(text),
+      });
       await expect(refused).toContainText(`${file} was not imported`);
       await expect(refused).toContainText(says);
     });

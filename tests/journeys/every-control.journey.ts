@@ -43,20 +43,32 @@ const turnAll = async (pages: Pages, controls: readonly Control[]): Promise<void
     await test.step(`${control.field} moves ${control.moves}`, () => turnControl(pages, control));
 };
 
-const expectKnown = async (page: Page, controls: readonly Control[], others: Readonly<Record<string, string>>): Promise<void> => {
+const expectKnown = async (
+  page: Page,
+  controls: readonly Control[],
+  others: Readonly<Record<string, string>>,
+): Promise<void> => {
   const known = new Set([...controls.map(({ field: name }) => name), ...Object.keys(others)]);
   const names = await fieldNames(page);
   expect(names.length, 'fields on the screen').toBeGreaterThan(0);
-  expect(names.filter((name) => !known.has(name)), 'fields of which nothing is known').toEqual([]);
+  expect(
+    names.filter((name) => !known.has(name)),
+    'fields of which nothing is known',
+  ).toEqual([]);
 };
 
-test('every control of Setup moves its figure its way, leaves the others, and comes back by undo', async ({ page }) => {
+test('every control of Setup moves its figure its way, leaves the others, and comes back by undo', async ({
+  page,
+}) => {
   await openQuartet(page);
   await expectKnown(page, SETUP_CONTROLS, SETUP_OTHERS);
   await turnAll({ fields: page, setup: page }, SETUP_CONTROLS);
 });
 
-test('every control of Scout moves its figure its way, leaves the others, and comes back by undo', async ({ page, context }) => {
+test('every control of Scout moves its figure its way, leaves the others, and comes back by undo', async ({
+  page,
+  context,
+}) => {
   const setup = await openBeside(context);
   await openScout(page);
   await expectKnown(page, SCOUT_CONTROLS, SCOUT_OTHERS);
@@ -100,7 +112,9 @@ test('every control of Scout moves its figure its way, leaves the others, and co
     await close.click();
     await expect(open).toHaveText(/Second cover.*21 Jun 2027/);
     // The sun stands higher at the same clock five weeks later.
-    await expect.poll(async () => figureNumber(await figureText(setup, 'patch-ev'))).toBeGreaterThan(figureNumber(before));
+    await expect
+      .poll(async () => figureNumber(await figureText(setup, 'patch-ev')))
+      .toBeGreaterThan(figureNumber(before));
     await page.locator('[data-undo]').click();
     await page.locator('[data-undo]').click();
     await expect(open).toHaveText(/Quartet album cover.*14 May 2027/);
@@ -108,7 +122,10 @@ test('every control of Scout moves its figure its way, leaves the others, and co
   });
 });
 
-test('every control of the kit moves its figure its way, leaves the others, and comes back by undo', async ({ page, context }) => {
+test('every control of the kit moves its figure its way, leaves the others, and comes back by undo', async ({
+  page,
+  context,
+}) => {
   const setup = await openBeside(context);
   await page.goto('./#/kit');
   for (const [shelf, controls] of Object.entries(KIT_CONTROLS))
@@ -128,7 +145,9 @@ test('every control of the kit moves its figure its way, leaves the others, and 
     await field(setup, 'camera').selectOption({ label: 'Full frame, sync 1/200' });
     await expect(figure(setup, 'sync')).toHaveText('1/200');
     // log2(250/200)
-    expect(Math.abs(figureNumber(await figureText(setup, 'in-hand')) - inHand + 0.32)).toBeLessThanOrEqual(0.11);
+    expect(
+      Math.abs(figureNumber(await figureText(setup, 'in-hand')) - inHand + 0.32),
+    ).toBeLessThanOrEqual(0.11);
   });
 });
 
@@ -147,7 +166,9 @@ test('every control of Day moves its figure', async ({ page }) => {
     const before = await figureText(page, 'day-patch-ev');
     await field(page, 'minute').press('PageUp');
     await expect(figure(page, 'day-clock')).toHaveText('19:00');
-    await expect.poll(async () => figureNumber(await figureText(page, 'day-patch-ev'))).toBeGreaterThan(figureNumber(before));
+    await expect
+      .poll(async () => figureNumber(await figureText(page, 'day-patch-ev')))
+      .toBeGreaterThan(figureNumber(before));
     await field(page, 'minute').press('PageDown');
     await expect(figure(page, 'day-patch-ev')).toHaveText(before);
   });
@@ -172,7 +193,9 @@ test('every control of Day moves its figure', async ({ page }) => {
     await block.focus();
     for (let step = 0; step < 6; step += 1) await block.press('ArrowUp');
     await expect(block).toHaveAttribute('aria-label', /19:30/);
-    await expect.poll(async () => figureNumber(await figureText(page, 'block-quartet'))).toBeLessThan(figureNumber(before));
+    await expect
+      .poll(async () => figureNumber(await figureText(page, 'block-quartet')))
+      .toBeLessThan(figureNumber(before));
     for (let step = 0; step < 6; step += 1) await page.locator('[data-undo]').click();
     await expect(block).toHaveAttribute('aria-label', /20:00/);
     await expect(figure(page, 'block-quartet')).toHaveText(before);

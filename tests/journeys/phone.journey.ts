@@ -23,11 +23,14 @@ const EXCEPTIONS = [
   'p a',
 ] as const;
 
+const INTERACTIVE =
+  'a[href], button, select, input, textarea, summary, [role="button"], [role="slider"], [tabindex="0"]';
+
 /** Interactive things that show and are lower than a finger; a control in a label is as high as the label. */
 const tooLow = (page: Page): Promise<readonly string[]> =>
   page.evaluate(
-    ({ least, exceptions }) =>
-      [...document.querySelectorAll<HTMLElement>('a[href], button, select, input, textarea, summary, [role="button"], [role="slider"], [tabindex="0"]')]
+    ({ least, interactive, exceptions }) =>
+      [...document.querySelectorAll<HTMLElement>(interactive)]
         .filter((element) => element.checkVisibility() && !element.matches(exceptions.join(', ')))
         .map((element) => {
           const target = element.matches('input') ? (element.closest('label') ?? element) : element;
@@ -37,10 +40,12 @@ const tooLow = (page: Page): Promise<readonly string[]> =>
         })
         .filter(({ width, height }) => width > 0 && height > 0 && height < least - 0.5)
         .map(({ name, height }) => `${name}: ${height.toFixed(0)} px`),
-    { least: LEAST_TARGET_PX, exceptions: [...EXCEPTIONS] },
+    { least: LEAST_TARGET_PX, interactive: INTERACTIVE, exceptions: [...EXCEPTIONS] },
   );
 
-test('on a phone every screen is one column with targets for a finger, and Set this comes first', async ({ page }) => {
+test('on a phone every screen is one column with targets for a finger, and Set this comes first', async ({
+  page,
+}) => {
   const low: string[] = [];
   for (const [screen, drawn] of Object.entries(SCREENS))
     await test.step(screen, async () => {
@@ -52,6 +57,7 @@ test('on a phone every screen is one column with targets for a finger, and Set t
         window: document.documentElement.clientWidth,
       }));
       expect(widths.content, `${screen} scrolls sideways`).toBe(widths.window);
+      expect(await page.locator(INTERACTIVE).count(), `targets of ${screen}`).toBeGreaterThan(7);
       low.push(...(await tooLow(page)).map((one) => `${screen}: ${one}`));
     });
   expect(low).toEqual([]);
@@ -61,7 +67,12 @@ test('on a phone every screen is one column with targets for a finger, and Set t
     await expect(page.locator('[data-first-figures="drawn"]')).toBeVisible();
     const tops = await page
       .locator('.setup-screen > section')
-      .evaluateAll((sections) => sections.map((section) => ({ label: section.getAttribute('aria-label'), top: section.getBoundingClientRect().top })));
+      .evaluateAll((sections) =>
+        sections.map((section) => ({
+          label: section.getAttribute('aria-label'),
+          top: section.getBoundingClientRect().top,
+        })),
+      );
     const first = tops.toSorted((one, other) => one.top - other.top)[0];
     expect(first?.label).toBe('Set this');
     expect(first?.top).toBeLessThan(844 / 2);

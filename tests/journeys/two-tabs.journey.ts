@@ -16,7 +16,10 @@ const undo = async (page: Page): Promise<void> => {
   await page.locator('[data-undo]').click();
 };
 
-test('two tabs on one shoot see each other’s edits, and each undoes only its own', async ({ page: scout, context }) => {
+test('two tabs on one shoot see each other’s edits, and each undoes only its own', async ({
+  page: scout,
+  context,
+}) => {
   await scout.goto('./#/scout');
   await expect(field(scout, 'tilt')).toHaveValue(/\d/);
   const setup = await context.newPage();

@@ -24,7 +24,6 @@ const edgesOf = (readme: string, name: string): readonly [from: number, to: numb
 export const errorTable = (rows: readonly MeasuredRow[]): string => {
   const missing = ERROR_QUANTITIES.filter((name) => !rows.some((row) => row.quantity === name));
   if (missing.length > 0) throw new Error(`No test measured: ${missing.join(', ')}.`);
-  const placeOf = ({ quantity }: MeasuredRow): number => ERROR_QUANTITIES.indexOf(quantity);
   const sorted = rows.toSorted(
     (one, other) =>
       placeOf(one) - placeOf(other) || one.comparedWith.localeCompare(other.comparedWith, 'en'),
@@ -38,3 +37,5 @@ export const errorTable = (rows: readonly MeasuredRow[]): string => {
     ),
   ].join('\n');
 };
+
+const placeOf = ({ quantity }: MeasuredRow): number => ERROR_QUANTITIES.indexOf(quantity);

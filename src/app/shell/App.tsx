@@ -6,26 +6,28 @@ import { ServicesContext, type Services } from '../state/services.ts';
 import { say, useView } from '../state/view.ts';
 import { Bar } from './Bar.tsx';
 import { SCREENS, screenOf, type ScreenPath } from './route.ts';
+import { SCREEN_MODULES, useOtherScreens } from './screen-modules.ts';
 
 const ScoutScreen = lazy(async () => ({
-  default: (await import('../screens/scout/ScoutScreen.tsx')).ScoutScreen,
+  default: (await SCREEN_MODULES.scout()).ScoutScreen,
 }));
 const DayScreen = lazy(async () => ({
-  default: (await import('../screens/day/DayScreen.tsx')).DayScreen,
+  default: (await SCREEN_MODULES.day()).DayScreen,
 }));
 const SetupScreen = lazy(async () => ({
-  default: (await import('../screens/setup/SetupScreen.tsx')).SetupScreen,
+  default: (await SCREEN_MODULES.setup()).SetupScreen,
 }));
 const KitScreen = lazy(async () => ({
-  default: (await import('../screens/kit/KitScreen.tsx')).KitScreen,
+  default: (await SCREEN_MODULES.kit()).KitScreen,
 }));
 const CallSheetScreen = lazy(async () => ({
-  default: (await import('../screens/call-sheet/CallSheetScreen.tsx')).CallSheetScreen,
+  default: (await SCREEN_MODULES.callSheet()).CallSheetScreen,
 }));
 
 export function App({ services }: { readonly services: Services }): ReactNode {
   const [shootId, setShootId] = useState<string | null>(null);
   const path = screenOf(useHash());
+  useOtherScreens();
   useEffect(
     function openLastShoot() {
       void lastShootId(services.repository).then(setShootId);

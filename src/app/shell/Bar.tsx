@@ -7,8 +7,9 @@ import { useEditShoot, useShoot, useSteps } from '../state/documents.tsx';
 import { useServices } from '../state/services.ts';
 import { CONDITION_NAMES } from '../ui/condition-names.ts';
 import { SCREENS, type ScreenPath } from './route.ts';
+import { SCREEN_MODULES } from './screen-modules.ts';
 
-const ShootSheet = lazy(async () => ({ default: (await import('./ShootSheet.tsx')).ShootSheet }));
+const ShootSheet = lazy(async () => ({ default: (await SCREEN_MODULES.shootSheet()).ShootSheet }));
 
 type BarProps = {
   readonly path: ScreenPath;

@@ -89,13 +89,3 @@ export function useSetupColumn(
   }, [shoot, kit, setupId, condition]);
   return useColumn(`setup ${setupId ?? ''} ${condition ?? ''}`, input);
 }
-
-/** The light of a spot of the open shoot, without lights of its own. */
-export function useSpotColumn(spotId: string | null): SetupColumn | null {
-  const shoot = useShoot();
-  const input = useMemo(
-    () => (spotId === null ? null : spotColumnInput(shoot, spotId)),
-    [shoot, spotId],
-  );
-  return useColumn(`spot ${spotId ?? ''}`, input);
-}

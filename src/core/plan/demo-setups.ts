@@ -1,4 +1,5 @@
 import { inWrittenOrder } from './order-key.ts';
+import { LIGHT_DEFAULTS, SETUP_DEFAULTS } from './setup-defaults.ts';
 import type { Light, Setup } from './shoot.ts';
 
 /** The pictures of the demo shoot. Invented. */
@@ -43,39 +44,20 @@ export const demoSetups = (): Record<string, Setup> =>
       }),
     },
   });
+
 const setup = (
   name: string,
   spotId: string,
   startClock: string,
   durationMin: number,
 ): Omit<Setup, 'order'> => ({
+  ...SETUP_DEFAULTS,
   name,
   spotId,
   startClock,
   durationMin,
-  framing: null,
-  patch: null,
-  holdStops: 1,
-  holdUnder: 'patch',
-  unlitUnderStops: 2,
-  people: 1,
-  spacingM: 0.7,
-  faceHeightM: 1.65,
-  spreadLimitStops: 0.33,
-  motion: 'posing',
-  tripod: false,
-  shaded: false,
   cameraId: 'camera',
   lensId: 'lens-24-70',
-  wishFNumber: 5.6,
-  lights: {},
-  pinnedShutterS: null,
-  pinnedFNumber: null,
-  pinnedIso: null,
-  pinnedFilterIds: null,
-  clockPinned: false,
-  holdPinned: false,
-  framingPinned: false,
 });
 
 const light = (
@@ -85,19 +67,10 @@ const light = (
   distanceM: number,
   angleDeg: number,
 ): Omit<Light, 'order'> => ({
+  ...LIGHT_DEFAULTS,
   role,
-  stops: 0,
   headId,
-  headCount: 1,
   modifierId,
-  diffuser: false,
-  baffle: false,
-  grid: false,
-  gelId: null,
   distanceM,
   angleDeg,
-  heightM: 2.3,
-  pinnedPowerStops: null,
-  distancePinned: false,
-  modifierPinned: false,
 });

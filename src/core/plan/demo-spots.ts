@@ -1,5 +1,6 @@
 import { inWrittenOrder } from './order-key.ts';
 import type { Spot } from './shoot.ts';
+import { SPOT_DEFAULTS } from './spot-defaults.ts';
 
 /** The spots of the demo shoot: places of a real coast, their skylines and notes invented. */
 export const demoSpots = (): Record<string, Spot> =>
@@ -107,23 +108,13 @@ const spot = (
   longitudeDeg: number,
   elevationM: number,
 ): Omit<Spot, 'order' | 'framing'> => ({
+  ...SPOT_DEFAULTS,
   name,
   latitudeDeg,
   longitudeDeg,
   elevationM,
   zone: 'Europe/Rome',
-  skyline: {},
   skylineOrigin: 'invented for the demo',
-  groundReflectance: 0.2,
-  groundNote: '',
-  parkingNote: '',
-  walkInMin: 5,
-  permission: 'unknown',
-  permissionNote: '',
-  footTrafficNote: '',
-  windNote: '',
-  powerNote: '',
-  hazardsNote: '',
 });
 
 const framing = (

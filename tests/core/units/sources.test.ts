@@ -4,11 +4,11 @@ import { parseSync } from 'vite';
 import { describe, expect, test } from 'vitest';
 import { SOURCES } from '../../../src/core/units/sources.ts';
 
-/** A key starts small and holds a capital or a digit, which no plain word in brackets does. */
+/** A key, with or without a chapter behind a comma, starts small and holds a capital or a digit, which no plain word in brackets does. */
 const citedKeys = (file: string, text: string): readonly string[] =>
   parseSync(file, text).comments.flatMap(({ value }) =>
-    [...value.matchAll(/\[([a-z][A-Za-z]*[A-Z0-9][A-Za-z0-9]*)\]/g)].flatMap(([, key]) =>
-      key === undefined ? [] : [key],
+    [...value.matchAll(/\[([a-z][A-Za-z]*[A-Z0-9][A-Za-z0-9]*)(?:, [^\]]+)?\]/g)].flatMap(
+      ([, key]) => (key === undefined ? [] : [key]),
     ),
   );
 
@@ -23,8 +23,11 @@ const cited = readdirSync(CORE, { recursive: true, encoding: 'utf8' })
 describe('the bibliography', () => {
   test('the reading of comments finds a planted key and leaves code and ranges alone', () => {
     expect(
-      citedKeys('x.ts', '/** Good to 0.1. [nobody1999] */ const a = b[c1]; // [0, 1]'),
-    ).toEqual(['nobody1999']);
+      citedKeys(
+        'x.ts',
+        '/** Good to 0.1. [nobody1999] */ const a = b[c1]; // [0, 1] [nobody2001, ch. 3]',
+      ),
+    ).toEqual(['nobody1999', 'nobody2001']);
   });
 
   test('every key cited in the core is in it', () => {

@@ -5,6 +5,8 @@ type AppOptions = {
   now: string;
   /** Origins, besides the app's own, that this journey switches on. */
   allowedOrigins: readonly string[];
+  /** Console errors that this journey brings about. */
+  expectedErrors: readonly RegExp[];
 };
 
 /**
@@ -14,13 +16,15 @@ type AppOptions = {
 export const test = base.extend<AppOptions>({
   now: ['2025-09-20T12:00:00+02:00', { option: true }],
   allowedOrigins: [[], { option: true }],
+  expectedErrors: [[], { option: true }],
   baseURL: async ({}, use) => use(process.env['APP_URL']),
-  page: async ({ page, context, now, allowedOrigins, baseURL }, use) => {
+  page: async ({ page, context, now, allowedOrigins, expectedErrors, baseURL }, use) => {
     if (baseURL === undefined) throw new Error('Expected the address of the app in APP_URL.');
     const complaints = await watch(context, [new URL(baseURL).origin, ...allowedOrigins]);
     await page.clock.setFixedTime(new Date(now));
     await use(page);
-    expect(complaints, 'console errors and requests to other origins').toEqual([]);
+    const unexpected = complaints.filter((one) => !expectedErrors.some((error) => error.test(one)));
+    expect(unexpected, 'console errors and requests to other origins').toEqual([]);
   },
 });
 

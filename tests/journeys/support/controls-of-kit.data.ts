@@ -8,24 +8,40 @@ const KEY_HEAD = item('head-600');
 const FILL_HEAD = item('head-400');
 const UMBRELLA = item('umbrella');
 
-const onSetup = (field: string, to?: string): Given => ({ field, ...(to === undefined ? {} : { to }), on: 'setup' });
+const onSetup = (field: string, to?: string): Given => ({
+  field,
+  ...(to === undefined ? {} : { to }),
+  on: 'setup',
+});
 const pin = (what: string): Given => ({ press: `[data-pin="${what}"]`, on: 'setup' });
-const THROUGH_OCTABOX: Given = { field: 'reading-modifier', to: 'octabox', within: KEY_HEAD, isLook: true };
+const THROUGH_OCTABOX: Given = {
+  field: 'reading-modifier',
+  to: 'octabox',
+  within: KEY_HEAD,
+  isLook: true,
+};
 /** High-speed sync costs two stops: a hold that leaves them. */
-const FASTER_THAN_SYNC = [onSetup('hold-stops', '−1'), pin('shutter'), onSetup('pinned-shutter', '1/1000')];
+const FASTER_THAN_SYNC = [
+  onSetup('hold-stops', '−1'),
+  pin('shutter'),
+  onSetup('pinned-shutter', '1/1000'),
+];
 
 const ON_THE_DIAL = 0.21;
 const IN_HAND = 0.11;
 
+// prettier-ignore
 const reading = (field: string, to: string, way: Control['way']): Control => ({
   field, within: KEY_HEAD, to, isLook: true, moves: 'reading-guide-number', way,
-}); // prettier-ignore
+});
 
+// prettier-ignore
 const switchOfReading = (field: string, way: Control['way']): Control => ({
   field, within: KEY_HEAD, given: [THROUGH_OCTABOX], isLook: true, moves: 'reading-against-rated', way,
-}); // prettier-ignore
+});
 
 /** The kit of the demo, read off the quartet's setup. */
+// prettier-ignore
 export const KIT_CONTROLS: Readonly<Record<Shelf, readonly Control[]>> = {
   heads: [
     { field: 'reading-modifier', within: KEY_HEAD, to: 'octabox', isLook: true, moves: 'reading-guide-number', way: 'changes' },

@@ -7,6 +7,7 @@ const NORTH_WEST = '[data-skyline-point="at-345"]';
 const NORTH_EAST = '[data-skyline-point="at-70"]';
 
 /** The pier head at the start of its setup. */
+// prettier-ignore
 export const SCOUT_CONTROLS: readonly Control[] = [
   { field: 'spot-name', to: 'Pier end', moves: 'spot-name', way: 'changes', still: [...SKY, ...CLOCKS] },
   // One degree of longitude is four minutes.
@@ -43,6 +44,7 @@ export const SCOUT_CONTROLS: readonly Control[] = [
 ];
 
 /** With the minute chosen, the zone is only what the clocks are called: one hour less in London. */
+// prettier-ignore
 export const ZONE_CONTROLS: readonly Control[] = [
   { field: 'zone', to: 'Europe/London', moves: 'sunset', way: { by: -60, within: 0 }, still: [...SKY, 'sun-now', 'camera-faces', 'field-of-view'] },
   { field: 'zone', to: 'Europe/London', moves: 'minute', way: { by: -60, within: 0 }, still: [...SKY, 'sun-now', 'camera-faces', 'field-of-view'] },

@@ -28,6 +28,7 @@ export const ROOMY: Readonly<Record<string, string>> = {
 };
 
 /** Of that setup. */
+// prettier-ignore
 export const SETUP_CONTROLS: readonly Control[] = [
   { field: 'hold-stops', to: '2', moves: 'power-key', way: { by: 1, within: ON_THE_DIAL }, still: LIGHT },
   { field: 'hold-stops', to: '2', moves: 'in-hand', way: { by: -1, within: IN_HAND }, still: LIGHT },
@@ -60,7 +61,7 @@ export const SETUP_CONTROLS: readonly Control[] = [
   { field: 'angle-fill', to: '40', moves: 'ends-fill', way: 'changes', still: [...LIGHT, 'power-fill'] },
   { field: 'height-key', to: '4', moves: 'ends-key', way: 'changes', still: [...LIGHT, ...POWERS] },
   { field: 'height-fill', to: '4', given: [{ field: 'angle-fill', to: '40' }], moves: 'ends-fill', way: 'changes', still: [...LIGHT, ...POWERS] },
-  { field: 'pinned-power-key', to: '3', given: [{ press: '[data-pin="power-key"]' }], moves: 'problem', way: 'appears', still: LIGHT },
+  { field: 'pinned-power-key', to: '8', given: [{ press: '[data-pin="power-key"]' }], moves: 'problem', way: { reads: /^Short by \d\.\d, the key/ }, still: LIGHT },
 
   { field: 'bearing', to: '30', moves: 'patch-ev', way: 'down', still: ['sync', 'slowest-allowed'] },
   { field: 'tilt', to: '15', moves: 'dark-ev', way: 'down', still: ['ambient-ev', 'incident-ev'] },
@@ -73,7 +74,7 @@ export const SETUP_CONTROLS: readonly Control[] = [
   { field: 'patch-width', to: '20', given: [{ press: '[data-own-patch]' }], moves: 'patch-place', way: { by: 10, within: 0 }, still: ['mean-ev', 'ambient-ev'] },
   { field: 'patch-height', to: '20', given: [{ press: '[data-own-patch]' }], moves: 'patch-place', way: 'changes', still: ['mean-ev', 'ambient-ev'] },
 
-  { field: 'people', to: '2', moves: 'tone-farthest-face-key', way: 'up', still: ['mean-ev', 'ambient-ev', ...POWERS] },
+  { field: 'people', to: '2', moves: 'tone-farthest-face-key', way: 'up', still: ['mean-ev', 'ambient-ev'] },
   { field: 'spacing', to: '1.2', moves: 'tone-farthest-face-key', way: 'down', still: ['mean-ev', 'ambient-ev'] },
   { field: 'face-height', to: '1.2', moves: 'patch-place', way: 'changes', still: ['mean-ev'] },
   { field: 'spread-limit', to: '2', moves: 'spread-key', way: 'goes', still: [...LIGHT, ...POWERS, 'in-hand'] },

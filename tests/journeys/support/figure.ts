@@ -43,7 +43,8 @@ export function figureNumber(text: string): number {
   const lacking = /short by ([\d.]+)|([\d.]+) too much/i.exec(plain);
   if (lacking !== null) return -Number(lacking[1] ?? lacking[2]);
   const aperture = /f\/([\d.]+)(?: \+ ([\d.]+))?/.exec(plain);
-  if (aperture !== null) return thirds(2 * Math.log2(Number(aperture[1]))) + Number(aperture[2] ?? 0);
+  if (aperture !== null)
+    return thirds(2 * Math.log2(Number(aperture[1]))) + Number(aperture[2] ?? 0);
   const fraction = /^1\/([\d.]+)(?: \+ ([\d.]+))?/.exec(plain);
   if (fraction !== null) return -Math.log2(Number(fraction[1])) + Number(fraction[2] ?? 0);
   return Number(/-?\d+(\.\d+)?/.exec(plain)?.[0] ?? Number.NaN);

@@ -17,7 +17,7 @@ export function CallSheetScreen(): ReactNode {
   const kit = useKit();
   const rows = useMemo(() => rowsOf(shoot, kit), [shoot, kit]);
   return (
-    <article className="call-sheet">
+    <article className="call-sheet" data-first-figures="drawn">
       <header>
         <div>
           <h1>{shoot.title}</h1>

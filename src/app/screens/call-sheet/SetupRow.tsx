@@ -6,8 +6,8 @@ import { formatNd } from '../../../core/exposure/lens-filter.ts';
 import { formatShutter } from '../../../core/exposure/shutter-scale.ts';
 import type { setupView, SetupView } from '../../../core/plan/setup-view.ts';
 import type { Setup, Spot } from '../../../core/plan/shoot.ts';
-import { formatPower } from '../../../core/strobe/power-scale.ts';
 import { bearingText, metres, spreadText, tenths } from '../../ui/figure-text.ts';
+import { powerText } from '../../ui/power-text.ts';
 
 type SetupRowProps = {
   readonly id: string;
@@ -83,13 +83,7 @@ function Settings({ view }: { readonly view: SetupView }): ReactNode {
         {view.sources.map(({ lightId, light, head, modifier }, place) => {
           const lit = recipe.lights[place];
           if (lit === undefined) return null;
-          const power = formatPower(lit.powerStops, {
-            kind: head.scale,
-            stepStops: head.stepStops,
-            minPowerStops: head.minPowerStops,
-            fullPowerNumber: head.fullPowerNumber,
-            energyWs: head.energyWs ?? undefined,
-          });
+          const power = powerText(lit.powerStops, head);
           return (
             <li key={lightId}>
               {light.role}: {light.headCount > 1 ? `${light.headCount} × ` : ''}

@@ -8,8 +8,10 @@ import type { Setup } from '../../../core/plan/shoot.ts';
 import type { Result } from '../../../core/units/result.ts';
 import { look } from '../../state/view.ts';
 import { inHandText, metres, signedTenths } from '../../ui/figure-text.ts';
-import { dialsText, holdText, isoAndFiltersText, powerText } from './recipe-text.ts';
-import { gapText, problemText } from './verdict-text.ts';
+import { wishText } from '../../ui/hold-words.ts';
+import { powerText } from '../../ui/power-text.ts';
+import { dialsText, isoAndFiltersText } from '../../ui/short-recipe-text.ts';
+import { gapText, problemText } from '../../ui/verdict-text.ts';
 
 type RecipePartProps = {
   readonly setupId: string;
@@ -25,7 +27,7 @@ export function RecipePart({ setupId, setup, view, inPassing }: RecipePartProps)
   return (
     <section aria-label={`Recipe of ${setup.name}`}>
       <h2 className="setup-name">{setup.name}</h2>
-      <p className="quiet">{holdText(setup.holdStops, setup.holdUnder)}</p>
+      <p className="quiet">{wishText(setup.holdStops, setup.holdUnder)}</p>
       {view === null ? (
         <p className="verdict" data-figure="day-in-hand">
           {capital(inPassing)}

@@ -4,6 +4,7 @@ import { addSetup } from '../../../core/plan/edits.ts';
 import type { SetupColumn } from '../../../core/plan/setup-column.ts';
 import { framingOf } from '../../../core/plan/picture-geometry.ts';
 import { setupsAt } from '../../../core/plan/setup-light.ts';
+import { newSetup } from '../../../core/plan/new-setup.ts';
 import type { Setup, Spot } from '../../../core/plan/shoot.ts';
 import { clockTime, utcOffsetMin, utcOffsetText } from '../../../core/units/civil-time.ts';
 import { ColumnPlot } from '../../charts/ColumnPlot.tsx';
@@ -16,7 +17,6 @@ import { look, say } from '../../state/view.ts';
 import { bearingText } from '../../ui/figure-text.ts';
 import { snapped } from './block-time.ts';
 import { setupKey } from './day-model.ts';
-import { newSetup } from './new-setup.ts';
 import { SetupBlocks } from './SetupBlocks.tsx';
 
 type SpotColumnProps = {
@@ -112,7 +112,8 @@ function AddSetup({ spotId, spot, chosenMs }: AddSetupProps): ReactNode {
   const { newId } = useServices();
   const add = (): void => {
     const startClock = clockTime(snapped(chosenMs, 5), spot.zone);
-    const made = newSetup(shoot, kit, { spotId, startClock });
+    const name = `Setup ${Object.keys(shoot.setups).length + 1}`;
+    const made = newSetup(shoot, kit, { name, spotId, startClock, lightId: newId() });
     if (!made.ok) {
       say(made.problem);
       return;

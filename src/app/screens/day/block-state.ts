@@ -5,8 +5,8 @@ import { clockTime } from '../../../core/units/civil-time.ts';
 import type { VerdictSpan } from '../../charts/verdict-spans.ts';
 import { inHandText } from '../../ui/figure-text.ts';
 import { blockEndMs, type BlockTime } from './block-time.ts';
-import { shortRecipeText } from './recipe-text.ts';
-import { gapText, problemText } from './verdict-text.ts';
+import { shortRecipeText } from '../../ui/short-recipe-text.ts';
+import { gapText, problemText } from '../../ui/verdict-text.ts';
 
 /** What a block says of its setup at the minute it starts. */
 export type BlockState = {

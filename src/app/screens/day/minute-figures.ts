@@ -2,7 +2,7 @@ import { columnFigure, columnStep } from '../../../core/plan/column-reading.ts';
 import { COLUMN_ROLES, VERDICTS, type SetupColumn } from '../../../core/plan/setup-column.ts';
 import type { SetupLight } from '../../../core/plan/setup-light.ts';
 import { inHandText } from '../../ui/figure-text.ts';
-import { brokenText } from './verdict-text.ts';
+import { brokenText } from '../../ui/verdict-text.ts';
 
 /** The light at a minute; NaN where the frame shows no sky. EV at ISO 100. */
 export type MinuteFigures = {

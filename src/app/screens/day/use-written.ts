@@ -13,12 +13,7 @@ export function useWritten(
     written !== null &&
     written.startMs === saved.startMs &&
     written.durationMin === saved.durationMin;
-  useEffect(
-    function forgetWhenArrived() {
-      if (arrived) setWritten(null);
-    },
-    [arrived],
-  );
+  if (arrived) setWritten(null);
   useEffect(
     function forgetWhenRefused() {
       if (written === null) return undefined;

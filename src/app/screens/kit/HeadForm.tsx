@@ -2,9 +2,9 @@ import type { ReactNode } from 'react';
 
 import { editKitItem } from '../../../core/plan/edits.ts';
 import { POWER_SCALES, type Head, type PowerScale } from '../../../core/plan/kit.ts';
-import { formatPower } from '../../../core/strobe/power-scale.ts';
 import { useEditKit, useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
+import { powerText } from '../../ui/power-text.ts';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { Switch } from '../../ui/Switch.tsx';
 import { HeadFigures } from './HeadFigures.tsx';
@@ -103,7 +103,7 @@ export function HeadForm({ id }: { readonly id: string }): ReactNode {
           max={0}
           step={1}
           value={head.minPowerStops}
-          note={powerText(head)}
+          note={`shown as ${powerText(head.minPowerStops, head).dial}`}
           onCommit={(minPowerStops) => minPowerStops !== null && set({ minPowerStops })}
         />
         <NumberField
@@ -164,14 +164,3 @@ export function HeadForm({ id }: { readonly id: string }): ReactNode {
     </>
   );
 }
-
-const powerText = (head: Head): string => {
-  const { dial } = formatPower(head.minPowerStops, {
-    kind: head.scale,
-    stepStops: head.stepStops,
-    minPowerStops: head.minPowerStops,
-    fullPowerNumber: head.fullPowerNumber,
-    energyWs: head.energyWs ?? undefined,
-  });
-  return `shown as ${dial}`;
-};

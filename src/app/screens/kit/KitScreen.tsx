@@ -21,7 +21,7 @@ export function KitScreen(): ReactNode {
   const items = inOrder(kit[shelf] as Readonly<Record<string, { order: string; name: string }>>);
   const words = SHELVES[shelf];
   return (
-    <div className="kit">
+    <div className="kit" data-first-figures="drawn">
       <nav aria-label="Shelves" className="shelves">
         {(Object.keys(SHELVES) as KitShelf[]).map((name) => (
           <button

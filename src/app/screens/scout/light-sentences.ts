@@ -7,7 +7,7 @@ import { CONDITION_NAMES } from '../../ui/condition-names.ts';
 import { tenths } from '../../ui/figure-text.ts';
 import { leastShort, type HoldWindow } from './hold-windows.ts';
 import type { SunDay } from './sun-day.ts';
-import { verdictWords } from './verdict-words.ts';
+import { verdictWords } from '../../ui/verdict-text.ts';
 
 /** A line of 'light on this day'. */
 export type LightLine = {

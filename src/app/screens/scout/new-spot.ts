@@ -1,5 +1,6 @@
 import type { GeoPoint } from '../../../core/place/geo-point.ts';
 import { orderKeyAtEnd } from '../../../core/plan/order-key.ts';
+import { SPOT_DEFAULTS } from '../../../core/plan/spot-defaults.ts';
 import type { Shoot, ShootFraming, Spot } from '../../../core/plan/shoot.ts';
 import { sunEvents } from '../../../core/sun-moon/sun-events.ts';
 import { sunPosition } from '../../../core/sun-moon/sun-position.ts';
@@ -18,6 +19,7 @@ type Known = {
 export function newSpot(shoot: Shoot, known: Known): Spot {
   const { point, zone, elevationM } = known;
   return {
+    ...SPOT_DEFAULTS,
     order: orderKeyAtEnd(shoot.spots),
     name: known.name ?? numberedName(shoot),
     latitudeDeg: point.latitudeDeg,
@@ -28,18 +30,6 @@ export function newSpot(shoot: Shoot, known: Known): Spot {
       ...FIRST_FRAMING,
       bearingDeg: sunsetBearingDeg(shoot.date, zone, point),
     },
-    skyline: {},
-    skylineOrigin: '',
-    groundReflectance: 0.2,
-    groundNote: '',
-    parkingNote: '',
-    walkInMin: 0,
-    permission: 'unknown',
-    permissionNote: '',
-    footTrafficNote: '',
-    windNote: '',
-    powerNote: '',
-    hazardsNote: '',
   };
 }
 

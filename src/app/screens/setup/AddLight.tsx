@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react';
 
 import { addLight } from '../../../core/plan/edits.ts';
+import { newLight, nextRole } from '../../../core/plan/new-light.ts';
 import type { Setup } from '../../../core/plan/shoot.ts';
 import { useEditShoot, useKit } from '../../state/documents.tsx';
 import { useServices } from '../../state/services.ts';
-import { newLight, nextRole } from './new-setup.ts';
-import { ROLE_NAMES } from './recipe-text.ts';
+import { ROLE_NAMES } from '../../ui/recipe-text.ts';
 
 type AddLightProps = { readonly setupId: string; readonly setup: Setup };
 

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 
-import { meterText, shutterText } from './recipe-text.ts';
+import { meterText, shutterText } from '../../ui/recipe-text.ts';
 import { meterSetText, underText } from './step-text.ts';
 import type { StepsProps } from './steps-props.ts';
 

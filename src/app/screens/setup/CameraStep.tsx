@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 
-import { whiteBalanceText, settingsText } from './recipe-text.ts';
+import { whiteBalanceText, settingsText } from '../../ui/recipe-text.ts';
 import { underText } from './step-text.ts';
 import type { StepsProps } from './steps-props.ts';
 

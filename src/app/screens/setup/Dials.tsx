@@ -7,7 +7,7 @@ import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { DialRow } from './DialRow.tsx';
 import { PinnedFilters } from './PinnedFilters.tsx';
 import { Pin } from './Pin.tsx';
-import { apertureText, filtersText, shutterText } from './recipe-text.ts';
+import { apertureText, filtersText, shutterText } from '../../ui/recipe-text.ts';
 import { useSetupEdit } from './use-setup-edit.ts';
 
 type DialsProps = { readonly asked: SetupCaseInput; readonly view: SetupView };

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 
 import { HOLD_REFERENCES } from '../../../core/plan/shoot.ts';
 import { isClock } from './read-clock.ts';
+import { HOLD_WORDS } from '../../ui/hold-words.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { Switch } from '../../ui/Switch.tsx';
@@ -11,12 +12,6 @@ import { Group, WithPin } from './Group.tsx';
 import { Pin } from './Pin.tsx';
 import { look } from '../../state/view.ts';
 import { useSetupEdit } from './use-setup-edit.ts';
-
-const UNDER_TEXTS = {
-  patch: 'the patch of sky',
-  frame: 'the whole sky in frame',
-  incident: 'the incident reading',
-} as const;
 
 /** How dark the sky is held, how far the unlit face lies under, and when. */
 export function HoldFields({ setupId, setup }: AskedProps): ReactNode {
@@ -49,7 +44,7 @@ export function HoldFields({ setupId, setup }: AskedProps): ReactNode {
         label="Under what"
         field="hold-under"
         value={setup.holdUnder}
-        options={HOLD_REFERENCES.map((value) => ({ value, text: UNDER_TEXTS[value] }))}
+        options={HOLD_REFERENCES.map((value) => ({ value, text: HOLD_WORDS[value].choice }))}
         onChoose={(holdUnder) => put('hold reference', { holdUnder })}
       />
       <NumberField

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 
 import { bearingText, metres } from '../../ui/figure-text.ts';
-import { ROLE_NAMES } from './recipe-text.ts';
+import { ROLE_NAMES } from '../../ui/recipe-text.ts';
 import type { StepsProps } from './steps-props.ts';
 
 /** Where the camera stands, and how long the batteries last. */

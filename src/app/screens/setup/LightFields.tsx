@@ -11,7 +11,7 @@ import { LightHead } from './LightHead.tsx';
 import { LightModifier } from './LightModifier.tsx';
 import type { LightProps } from './light-props.ts';
 import { LightStandFields } from './LightStandFields.tsx';
-import { ROLE_NAMES } from './recipe-text.ts';
+import { ROLE_NAMES } from '../../ui/recipe-text.ts';
 import { useLightEdit } from './use-setup-edit.ts';
 
 const NO_GEL = '';

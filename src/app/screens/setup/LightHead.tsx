@@ -7,7 +7,7 @@ import { SelectField } from '../../ui/SelectField.tsx';
 import { WithPin } from './Group.tsx';
 import type { LightProps } from './light-props.ts';
 import { Pin } from './Pin.tsx';
-import { powerText } from './recipe-text.ts';
+import { powerText } from '../../ui/power-text.ts';
 import { useLightEdit } from './use-setup-edit.ts';
 
 /** Which head, how many, and its power where that is decided. */

@@ -8,7 +8,8 @@ import { inHandText } from '../../ui/figure-text.ts';
 import { sharpText, softnessText, sourceAngleDeg, wayText } from './alternative-text.ts';
 import { roundedPops } from './LastLines.tsx';
 import { problemText } from './problem-text.ts';
-import { powerText, settingsText } from './recipe-text.ts';
+import { powerText } from '../../ui/power-text.ts';
+import { settingsText } from '../../ui/recipe-text.ts';
 import { useSettled } from './use-settled.ts';
 import { useWorkedOut } from './use-worked-out.ts';
 

@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import type { Kit } from '../../../core/plan/kit.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
 import { Switch } from '../../ui/Switch.tsx';
-import { filterText } from './recipe-text.ts';
+import { filterText } from '../../ui/recipe-text.ts';
 
 type PinnedFiltersProps = {
   readonly kit: Kit;

@@ -6,7 +6,7 @@ import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { skyModel } from '../../../core/sky/sky-model.ts';
 import { clockTime } from '../../../core/units/civil-time.ts';
 import { drawFrame } from './draw-frame.ts';
-import { filtersText, settingsText } from './recipe-text.ts';
+import { filtersText, settingsText } from '../../ui/recipe-text.ts';
 
 type PredictedFrameProps = {
   readonly view: SetupView;

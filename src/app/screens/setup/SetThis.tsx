@@ -6,7 +6,7 @@ import type { SetupView, WorkingSetup } from '../../../core/plan/setup-view.ts';
 import { spreadText, tenths } from '../../ui/figure-text.ts';
 import { Dials } from './Dials.tsx';
 import { NextChangeLine } from './NextChangeLine.tsx';
-import { apertureText, filtersText, shutterText } from './recipe-text.ts';
+import { apertureText, filtersText, shutterText } from '../../ui/recipe-text.ts';
 import { ShortBy } from './ShortBy.tsx';
 import { Steps } from './Steps.tsx';
 

@@ -1,6 +1,7 @@
 import { useState, type ReactNode } from 'react';
 
 import { addSetup, editSetup, removeSetup } from '../../../core/plan/edits.ts';
+import { copyOf, newSetup } from '../../../core/plan/new-setup.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
 import type { Setup } from '../../../core/plan/shoot.ts';
 import { useEditShoot, useKit, useShoot } from '../../state/documents.tsx';
@@ -8,7 +9,6 @@ import { useServices } from '../../state/services.ts';
 import { look, say } from '../../state/view.ts';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { TextField } from '../../ui/TextField.tsx';
-import { copyOf, newSetup } from './new-setup.ts';
 
 /** Which setup is looked at, and adding, naming, copying and deleting them. */
 export function SetupChooser({ setupId }: { readonly setupId: string | null }): ReactNode {
@@ -111,8 +111,18 @@ function AddAtSpot({ setupId }: { readonly setupId: string | null }): ReactNode 
         type="button"
         data-add-setup
         onClick={() => {
+          const made = newSetup(shoot, kit, {
+            name: `New setup, ${shoot.spots[spotId]?.name ?? 'no spot'}`,
+            spotId,
+            startClock: '19:00',
+            lightId: newId(),
+          });
+          if (!made.ok) {
+            say(made.problem);
+            return;
+          }
           const id = newId();
-          edit('new setup', addSetup(id, newSetup(shoot, kit, spotId, newId())));
+          edit('new setup', addSetup(id, made.value));
           lookAt(id);
         }}
       >

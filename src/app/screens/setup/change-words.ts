@@ -3,7 +3,8 @@ import { formatNd } from '../../../core/exposure/lens-filter.ts';
 import type { Camera } from '../../../core/plan/kit.ts';
 import type { SetupCase } from '../../../core/plan/setup-case.ts';
 import type { Recipe } from '../../../core/strobe/recipe.ts';
-import { apertureText, powerText, ROLE_NAMES, shutterText } from './recipe-text.ts';
+import { powerText } from '../../ui/power-text.ts';
+import { apertureText, ROLE_NAMES, shutterText } from '../../ui/recipe-text.ts';
 
 /** '1/200, fill 1/4 + 0.3': only what stands otherwise. */
 export function changeWords(

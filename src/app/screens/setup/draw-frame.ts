@@ -7,6 +7,7 @@ import type { SkyModel } from '../../../core/sky/sky-model.ts';
 import { skylineAltitude } from '../../../core/skyline/skyline.ts';
 import type { Recipe } from '../../../core/strobe/recipe.ts';
 import { radFromDeg } from '../../../core/units/angle.ts';
+import { SUN_RADIUS_DEG } from '../../../core/sun-moon/sun-disc.ts';
 import { stopLevel, stopTone } from '../../charts/stop-tone.ts';
 import { drawFigures } from './draw-figures.ts';
 
@@ -67,8 +68,6 @@ function drawSky(context: CanvasRenderingContext2D, picture: Picture): void {
   context.imageSmoothingQuality = 'high';
   context.drawImage(small, 0, 0, width, height);
 }
-
-const SUN_RADIUS_DEG = 0.27;
 
 function drawSun(context: CanvasRenderingContext2D, view: SetupView, at: At): void {
   if (view.light.skyInFrame?.sunInFrame !== true) return;

@@ -8,6 +8,7 @@ import {
 } from '../../../core/plan/shoot.ts';
 import { clockTime } from '../../../core/units/civil-time.ts';
 import { tenths } from '../../ui/figure-text.ts';
+import { HOLD_WORDS } from '../../ui/hold-words.ts';
 
 const MS_PER_MIN = 60_000;
 
@@ -36,18 +37,12 @@ const round = (value: number): string => String(Math.round(value * 10) / 10);
 const signed = (value: number): string =>
   value > 0 ? `+${round(value)}` : round(value).replace('-', '−');
 
-export const UNDER_WHAT: Readonly<Record<HoldReference, string>> = {
-  patch: 'the patch',
-  frame: 'the frame',
-  incident: 'incident',
-};
-
 /** 'held 2.0 under the patch = 1.1 under the frame = 5.8 under incident' */
 export function holdText({ setup, hold }: Pick<SetupView, 'setup' | 'hold'>): string {
   const others = HOLD_REFERENCES.filter((under) => under !== setup.holdUnder);
   const each = (under: HoldReference): string =>
     Number.isFinite(hold[under])
-      ? `${tenths(Math.abs(hold[under]))} ${hold[under] < -0.05 ? 'over' : 'under'} ${UNDER_WHAT[under]}`
-      : `no light to count ${UNDER_WHAT[under]} from`;
+      ? `${tenths(Math.abs(hold[under]))} ${hold[under] < -0.05 ? 'over' : 'under'} ${HOLD_WORDS[under].brief}`
+      : `no light to count ${HOLD_WORDS[under].brief} from`;
   return `held ${[setup.holdUnder, ...others].map(each).join(' = ')}`;
 }

@@ -5,7 +5,7 @@ import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { projection } from '../../../core/sky/framing.ts';
 import { angleBetweenDeg } from '../../../core/units/direction.ts';
 import { tenths } from '../../ui/figure-text.ts';
-import { ROLE_NAMES } from './recipe-text.ts';
+import { ROLE_NAMES } from '../../ui/recipe-text.ts';
 
 export type Note = { readonly id: string; readonly text: string };
 

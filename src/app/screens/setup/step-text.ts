@@ -3,7 +3,7 @@ import type { Camera } from '../../../core/plan/kit.ts';
 import type { SetupSource } from '../../../core/plan/setup-lights.ts';
 import type { Recipe } from '../../../core/strobe/recipe.ts';
 import { metres, tenths } from '../../ui/figure-text.ts';
-import { shutterText } from './recipe-text.ts';
+import { shutterText } from '../../ui/recipe-text.ts';
 
 /** '2.0 under', '0.3 over', 'no light at all' */
 export function underText(stopsFromCard: number): string {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { blockState, partText } from '../../../../src/app/screens/day/block-state.ts';
-import { holdText } from '../../../../src/app/screens/day/recipe-text.ts';
-import { brokenText } from '../../../../src/app/screens/day/verdict-text.ts';
+import { wishText } from '../../../../src/app/ui/hold-words.ts';
+import { brokenText } from '../../../../src/app/ui/verdict-text.ts';
 import { demoKit } from '../../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../../src/core/plan/demo-shoot.ts';
 import { instantAtClock } from '../../../../src/core/units/civil-time.ts';
@@ -32,14 +32,16 @@ test('a block that works for a part of its time says until or from when', () => 
   const block = { startMs: at('20:00'), durationMin: 40 };
   const breaks = [{ fromMs: at('20:25'), toMs: at('21:30'), kind: 'too-dark' as const }];
   expect(partText(breaks, block, true, 'Europe/Rome')).toBe('until 20:25');
-  const broken = [{ fromMs: at('19:00'), toMs: at('20:10') - 30_000, kind: 'out-of-reach' as const }];
+  const broken = [
+    { fromMs: at('19:00'), toMs: at('20:10') - 30_000, kind: 'out-of-reach' as const },
+  ];
   expect(partText(broken, block, false, 'Europe/Rome')).toBe('from 20:10');
   expect(partText([], block, true, 'Europe/Rome')).toBe('');
 });
 
 test('a hold is always said with what it is under', () => {
-  expect(holdText(2, 'patch')).toBe('to hold it 2.0 under the patch');
-  expect(holdText(-0.5, 'frame')).toBe('to hold it 0.5 over the whole sky in frame');
+  expect(wishText(2, 'patch')).toBe('to hold it 2.0 under the patch');
+  expect(wishText(-0.5, 'frame')).toBe('to hold it 0.5 over the whole sky in frame');
 });
 
 test('a head that cannot go low enough is said by its role', () => {

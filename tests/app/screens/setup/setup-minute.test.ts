@@ -1,11 +1,5 @@
 import { describe, expect, test } from 'vitest';
 
-import {
-  copyOf,
-  newLight,
-  newSetup,
-  nextRole,
-} from '../../../../src/app/screens/setup/new-setup.ts';
 import { nextChange } from '../../../../src/app/screens/setup/next-change.ts';
 import {
   minuteOf,
@@ -14,10 +8,7 @@ import {
 } from '../../../../src/app/screens/setup/setup-minute.ts';
 import { demoKit } from '../../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../../src/core/plan/demo-shoot.ts';
-import { addSetup } from '../../../../src/core/plan/edits.ts';
-import { inOrder } from '../../../../src/core/plan/order-key.ts';
 import { setupView, type SetupView } from '../../../../src/core/plan/setup-view.ts';
-import { SHOOT } from '../../../../src/core/plan/shoot.ts';
 import { instantAtClock } from '../../../../src/core/units/civil-time.ts';
 
 const ZONE = 'Europe/Rome';
@@ -123,41 +114,5 @@ describe('the next change', () => {
       recipe = next.recipe;
     }
     throw new Error('it never ended');
-  });
-});
-
-describe('new entries', () => {
-  test('a new setup at each spot of the demo is a document that passes its check', () => {
-    for (const spotId of Object.keys(demoShoot().spots)) {
-      const shoot = demoShoot();
-      addSetup('new', newSetup(shoot, demoKit(), spotId, 'light'))(shoot);
-      expect(SHOOT.safeParse(shoot).success).toBe(true);
-      expect(inOrder(shoot.setups).at(-1)?.[0]).toBe('new');
-    }
-  });
-
-  test('with an empty kit it still is one, without lights', () => {
-    const kit = { ...demoKit(), heads: {}, modifiers: {}, cameras: {}, lenses: {} };
-    const shoot = demoShoot();
-    addSetup('new', newSetup(shoot, kit, 'pier', 'light'))(shoot);
-    expect(SHOOT.safeParse(shoot).success).toBe(true);
-    expect(newLight(kit, {}, 'key')).toBeNull();
-  });
-
-  test('a copy stands right after its original', () => {
-    const shoot = demoShoot();
-    const copy = copyOf(shoot, 'cello');
-    if (copy === null) throw new Error('expected a copy');
-    addSetup('copied', copy)(shoot);
-    const ids = inOrder(shoot.setups).map(([id]) => id);
-    expect(ids[ids.indexOf('cello') + 1]).toBe('copied');
-    expect(SHOOT.safeParse(shoot).success).toBe(true);
-  });
-
-  test('after a key comes the fill, and from a head that is not in use', () => {
-    const { cello } = demoShoot().setups;
-    if (cello === undefined) throw new Error('the demo changed its ids');
-    expect(nextRole(cello.lights)).toBe('fill');
-    expect(newLight(demoKit(), cello.lights, 'fill')?.headId).toBe('head-400');
   });
 });

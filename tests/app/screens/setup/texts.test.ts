@@ -15,9 +15,9 @@ import {
   filterText,
   meterText,
   originText,
-  powerText,
   whiteBalanceText,
-} from '../../../../src/app/screens/setup/recipe-text.ts';
+} from '../../../../src/app/ui/recipe-text.ts';
+import { powerText } from '../../../../src/app/ui/power-text.ts';
 import { underText } from '../../../../src/app/screens/setup/step-text.ts';
 import { demoKit } from '../../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../../src/core/plan/demo-shoot.ts';
@@ -26,6 +26,7 @@ import { setupFixes } from '../../../../src/core/plan/setup-fixes.ts';
 import { setupView, type SetupView } from '../../../../src/core/plan/setup-view.ts';
 import type { Setup, Shoot } from '../../../../src/core/plan/shoot.ts';
 import { instantAtClock } from '../../../../src/core/units/civil-time.ts';
+import { defined } from '../../../support/defined.ts';
 
 const ZONE = 'Europe/Rome';
 const at = (clock: string): number => instantAtClock('2027-05-14', clock, ZONE) ?? NaN;
@@ -79,8 +80,11 @@ describe('the heading', () => {
 });
 
 describe('why it does not work', () => {
-  test('a sky above the reach names the role that runs out and both EV', () => {
-    const { headline, why } = problemAt(demoShoot(), 'quartet', '18:00');
+  test('a sky above the reach names the role that runs out, here a fill 9 m away, and both EV', () => {
+    const { lights } = defined(demoShoot().setups['quartet']);
+    const fill = { ...defined(lights['fill']), distanceM: 9 };
+    const far = changed('quartet', { lights: { ...lights, fill } });
+    const { headline, why } = problemAt(far, 'quartet', '18:00');
     expect(headline).toMatch(/^Short by \d\.\d, the fill runs out first$/);
     expect(why).toMatch(/stands at EV \d+\.\d; at full power the lights reach EV \d+\.\d/);
   });
@@ -157,11 +161,11 @@ describe('fixes', () => {
       },
       { base, kit: demoKit() },
     );
-    // Four faces 0.7 m apart, key at 1.85 m, 0.65 m above, 30° to the right: distances to the outer
+    // Four faces 0.7 m apart, key at 1.85 m, 0.65 m above, 35° to the right: distances to the outer
     // faces by Pythagoras, source 0.18 m across.
     const level = Math.sqrt(1.85 ** 2 - 0.65 ** 2);
-    const right = level / 2;
-    const toward = level * Math.cos(Math.PI / 6);
+    const right = level * Math.sin((35 * Math.PI) / 180);
+    const toward = level * Math.cos((35 * Math.PI) / 180);
     const square = (faceM: number): number =>
       (right - faceM) ** 2 + toward ** 2 + 0.65 ** 2 + 0.09 ** 2;
     const faces = [-1.05, -0.35, 0.35, 1.05].map((faceM) => -Math.log2(square(faceM)));

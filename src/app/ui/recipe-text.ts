@@ -1,14 +1,13 @@
-import { formatAperture, formatMeterAperture } from '../../../core/exposure/aperture-scale.ts';
-import { formatIso } from '../../../core/exposure/iso-scale.ts';
-import { formatNd } from '../../../core/exposure/lens-filter.ts';
-import { formatShutter } from '../../../core/exposure/shutter-scale.ts';
-import type { Camera, Filter, Gel, Head } from '../../../core/plan/kit.ts';
-import type { LightRole } from '../../../core/plan/shoot.ts';
-import type { FigureOrigin } from '../../../core/strobe/head.ts';
-import { formatPower } from '../../../core/strobe/power-scale.ts';
-import type { Recipe } from '../../../core/strobe/recipe.ts';
-import { ratioFromStops } from '../../../core/units/stops.ts';
-import { spreadText, tenths } from '../../ui/figure-text.ts';
+import { formatAperture, formatMeterAperture } from '../../core/exposure/aperture-scale.ts';
+import { formatIso } from '../../core/exposure/iso-scale.ts';
+import { formatNd } from '../../core/exposure/lens-filter.ts';
+import { formatShutter } from '../../core/exposure/shutter-scale.ts';
+import type { Camera, Filter, Gel } from '../../core/plan/kit.ts';
+import type { LightRole } from '../../core/plan/shoot.ts';
+import type { FigureOrigin } from '../../core/strobe/head.ts';
+import type { Recipe } from '../../core/strobe/recipe.ts';
+import { ratioFromStops } from '../../core/units/stops.ts';
+import { spreadText, tenths } from './figure-text.ts';
 
 /** 'ND 3 stops (0.9), engraved ND8': the stops first, then what to look for on the ring. */
 export function filterText({ kind, name, stops, engraving }: Filter): string {
@@ -37,19 +36,6 @@ export const settingsText = (
     formatIso(recipe.iso),
     filtersText(filters),
   ].join(', ');
-
-/** The power in the head's own scale, and stops below full beside it. */
-export const powerText = (
-  powerStops: number,
-  head: Head,
-): { readonly dial: string; readonly below: string } =>
-  formatPower(powerStops, {
-    kind: head.scale,
-    stepStops: head.stepStops,
-    minPowerStops: head.minPowerStops,
-    fullPowerNumber: head.fullPowerNumber,
-    ...(head.energyWs === null ? {} : { energyWs: head.energyWs }),
-  });
 
 /** A meter's f-number as many stops away. */
 export const meterText = (fNumber: number, stops = 0): string =>

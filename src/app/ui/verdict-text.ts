@@ -1,7 +1,7 @@
-import type { SetupViewGap } from '../../../core/plan/setup-view.ts';
-import type { Verdict } from '../../../core/plan/setup-column.ts';
-import type { RecipeProblem } from '../../../core/strobe/recipe.ts';
-import { tenths } from '../../ui/figure-text.ts';
+import type { SetupViewGap } from '../../core/plan/setup-view.ts';
+import type { Verdict } from '../../core/plan/setup-column.ts';
+import type { RecipeProblem } from '../../core/strobe/recipe.ts';
+import { tenths } from './figure-text.ts';
 
 type Broken = {
   readonly verdict: Verdict;
@@ -59,5 +59,27 @@ export function gapText(gap: SetupViewGap): string {
       return 'no sky in this frame: skyline or ground fills it';
     case 'does-not-land':
       return `the recipe found misses by ${tenths(gap.worstStops)} when run forward, so it is not shown`;
+  }
+}
+
+/** What stands in the way, as the rest of a sentence that names a minute. */
+export function verdictWords(verdict: Verdict): string {
+  switch (verdict) {
+    case 'works':
+      return 'the lights hold the sky';
+    case 'sky-above-reach':
+      return 'the sky is brighter than the lights reach';
+    case 'ambient-lights-the-face':
+      return 'ambient lights the face too much for it to look lit';
+    case 'head-too-strong':
+      return 'a head would have to go below its lowest power';
+    case 'too-dark':
+      return 'too dark for slowest shutter, widest aperture and highest ISO';
+    case 'too-bright':
+      return 'too bright for the shutters, apertures and ND in the kit';
+    case 'no-sky':
+      return 'the frame shows no sky';
+    case 'not-asked':
+      return 'the setup names something that is not in the kit';
   }
 }

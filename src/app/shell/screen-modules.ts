@@ -1,0 +1,26 @@
+import { useEffect } from 'react';
+
+/** The code of each screen, fetched when it is first shown or when the first one stands. */
+export const SCREEN_MODULES = {
+  scout: () => import('../screens/scout/ScoutScreen.tsx'),
+  day: () => import('../screens/day/DayScreen.tsx'),
+  setup: () => import('../screens/setup/SetupScreen.tsx'),
+  kit: () => import('../screens/kit/KitScreen.tsx'),
+  callSheet: () => import('../screens/call-sheet/CallSheetScreen.tsx'),
+  shootSheet: () => import('./ShootSheet.tsx'),
+} as const;
+
+const LOOK_AGAIN_MS = 250;
+
+/** Fetches the other screens once the first has drawn its figures: the network may go later. */
+export function useOtherScreens(): void {
+  useEffect(function fetchOtherScreens() {
+    const waiting = setInterval(() => {
+      if (document.querySelector('[data-first-figures="drawn"]') === null) return;
+      clearInterval(waiting);
+      // What fails now is asked for again when it is shown.
+      for (const load of Object.values(SCREEN_MODULES)) void load().catch(() => undefined);
+    }, LOOK_AGAIN_MS);
+    return () => clearInterval(waiting);
+  }, []);
+}
