@@ -102,12 +102,12 @@ describe('the clocks agree with geo-tz', () => {
   const recordTowns = largestError('zone near towns, geo-tz: other clocks', '% of points', {
     quantity: 'time zone of a spot',
     method: 'nearest town, then an embedded table of borders',
-    comparedWith: 'geo-tz, some 800 points near towns',
+    comparedWith: 'clocks of geo-tz, some 800 points near towns',
   });
   const recordLand = largestError('zone on land, geo-tz: other clocks', '% of points', {
     quantity: 'time zone of a spot',
     method: 'nearest town, then an embedded table of borders',
-    comparedWith: 'geo-tz, 300 points of land anywhere',
+    comparedWith: 'clocks of geo-tz, 300 points of land anywhere',
   });
 
   test('around 800 towns: seldom wrong, hardly ever without offering the right ones', async () => {

@@ -55,8 +55,6 @@ export const FOLDER_RULES: readonly FolderRule[] = [
     packages: [
       '@photostructure/tz-lookup',
       'geojson',
-      'geokdbush',
-      'kdbush',
       'topojson-client',
       'topojson-specification',
       'world-atlas',
@@ -79,7 +77,7 @@ export const FOLDER_RULES: readonly FolderRule[] = [
   {
     folder: 'app/state',
     mayImport: ['core', 'atlas', 'exchange', 'services', 'storage', 'worker'],
-    packages: ['react', 'dexie-react-hooks', 'immer', 'wouter', 'zod/mini', 'zustand'],
+    packages: ['react', 'immer', 'zod/mini', 'zustand'],
   },
   {
     folder: 'app/map',
@@ -89,15 +87,15 @@ export const FOLDER_RULES: readonly FolderRule[] = [
   {
     folder: 'app/charts',
     mayImport: ['core', 'app/state'],
-    packages: ['react', 'd3-scale', 'd3-shape'],
+    packages: ['react'],
   },
   { folder: 'app/ui', mayImport: ['core', 'app/state'], packages: ['react', 'react-dom'] },
   {
     folder: 'app/screens/*',
     mayImport: ['core', 'app/state', 'app/map', 'app/charts', 'app/ui'],
-    packages: ['react', 'wouter'],
+    packages: ['react'],
   },
-  { folder: 'app/shell', mayImport: ['app', 'core'], packages: ['react', 'wouter'] },
+  { folder: 'app/shell', mayImport: ['app', 'core'], packages: ['react'] },
   {
     folder: '',
     mayImport: ['app/shell', 'app/state', 'app/ui', 'storage', 'worker'],

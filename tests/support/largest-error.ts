@@ -28,7 +28,7 @@ export const largestError = (
   let largest = 0;
   let count = 0;
   afterAll(() => {
-    const error = `${Number(largest.toPrecision(2))}${unit === '°' ? '' : ' '}${unit}`.trim();
+    const error = `${Number(largest.toPrecision(2))}${'°′'.includes(unit) ? '' : ' '}${unit}`;
     console.log(`${quantity}: largest error ${error} in ${count}`);
     if (row === undefined || ROWS_FILE === undefined) return;
     const measured: MeasuredRow = { ...row, error, count };

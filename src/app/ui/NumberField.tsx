@@ -89,5 +89,8 @@ export function NumberField(props: NumberFieldProps): ReactNode {
   );
 }
 
+/** What binary fractions add is not shown. */
+const MOST_DIGITS = 5;
+
 const written = (value: number, digits: number | undefined): string =>
-  (digits === undefined ? String(value) : String(Number(value.toFixed(digits)))).replace('-', '−');
+  String(Number(value.toFixed(digits ?? MOST_DIGITS))).replace('-', '−');

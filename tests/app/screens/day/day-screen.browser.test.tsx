@@ -104,7 +104,7 @@ describe('the columns', () => {
     expect(all('[data-column]').map(({ dataset }) => dataset['column'])).toEqual(['pier', 'lighthouse', 'karst', 'arches']);
     for (const name of ['band', 'patch', 'ambient', 'reach'])
       for (const path of all(`[data-column] .${name}`)) expect(path.getAttribute('d')).toMatch(/^M/);
-    expect(block('quartet').ariaLabel).toMatch(/^Four on the pier head, 20:00 to 20:40, f\/5\.6 .*in hand$/);
+    expect(block('quartet').ariaLabel).toMatch(/^Four on the pier head, 20:00 to 20:40, f\/\d(\.\d)? .*in hand$/);
     expect(block('cello').ariaLabel).toMatch(/ambient lights the face/);
     expect(all('[data-column="pier"] [data-span="out-of-reach"]').length).toBeGreaterThan(0);
     expect(all('[data-column="pier"] [data-span="too-dark"]').length).toBeGreaterThan(0);
@@ -177,7 +177,9 @@ describe('the cursor', () => {
     expect(figure('day-clock')).toBe('20:07');
     const view = setupView({ shoot: demoShoot(), kit: demoKit(), setupId: 'quartet', instantMs: at('20:07') });
     if (!view.ok || !view.value.answer.ok) throw new Error('the quartet does not work at 20:07');
-    expect(figure('day-in-hand')).toBe(`${view.value.answer.value.recipe.inHandStops.toFixed(1)} in hand, fill runs out first`);
+    const { inHandStops, limitingRole } = view.value.answer.value.recipe;
+    expect(limitingRole).not.toBeNull();
+    expect(figure('day-in-hand')).toBe(`${inHandStops.toFixed(1)} in hand, ${limitingRole} runs out first`);
     expect(figure('day-patch-ev')).toBe(`EV ${view.value.light.skyInFrame?.patchEv.toFixed(1)}`);
   });
 
