@@ -9,9 +9,9 @@ import './app/shell/shell.css';
 import './app/ui/ui.css';
 
 const newId = (): string =>
-  Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) =>
-    (byte % 36).toString(36),
-  ).join('');
+  Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => (byte % 36).toString(36)).join(
+    '',
+  );
 
 const root = document.getElementById('app');
 if (root === null) throw new Error('index.html has no element #app');

@@ -65,14 +65,12 @@ test('on a phone every screen is one column with targets for a finger, and Set t
   await test.step('Set this is the first section of Setup', async () => {
     await page.goto('./#/setup');
     await expect(page.locator('[data-first-figures="drawn"]')).toBeVisible();
-    const tops = await page
-      .locator('.setup-screen > section')
-      .evaluateAll((sections) =>
-        sections.map((section) => ({
-          label: section.getAttribute('aria-label'),
-          top: section.getBoundingClientRect().top,
-        })),
-      );
+    const tops = await page.locator('.setup-screen > section').evaluateAll((sections) =>
+      sections.map((section) => ({
+        label: section.getAttribute('aria-label'),
+        top: section.getBoundingClientRect().top,
+      })),
+    );
     const first = tops.toSorted((one, other) => one.top - other.top)[0];
     expect(first?.label).toBe('Set this');
     expect(first?.top).toBeLessThan(844 / 2);

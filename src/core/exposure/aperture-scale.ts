@@ -35,3 +35,9 @@ export const formatMeterAperture = (fNumber: number): string => {
   const name = formatAperture(fNumberFromStops(fullStop));
   return rest === 0 ? name : `${name} + 0.${rest}`;
 };
+
+/** A number that is a name on the ring as the value it stands for: 22 is 22.63; others as they are. */
+export const exactFNumber = (fNumber: number): number => {
+  const click = THIRD_STOP_NAMES.findIndex((name) => Number(name) === fNumber);
+  return click < 0 ? fNumber : fNumberFromStops(FIRST_NAME_STOPS + click / 3);
+};

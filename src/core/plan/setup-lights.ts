@@ -75,7 +75,7 @@ export function setupQuestion(setup: Setup, spot: Spot, kit: Kit): Result<SetupQ
     lights: sources.value.map((source) => recipeLight(source, setup, spot)),
     camera: recipeCamera(setup, camera, lens, sources.value, framing.focalLengthMm),
     lens: { minFNumber: lens.minFNumber, maxFNumber: lens.maxFNumber },
-    ndStops: ownedNd(kit).map(([, filter]) => filter.stops),
+    ndStops: ndFor(lens, kit).map(([, filter]) => filter.stops),
     wish: { fNumber: setup.wishFNumber },
     pins: {
       ...(setup.pinnedShutterS === null ? {} : { shutterS: setup.pinnedShutterS }),
@@ -87,9 +87,19 @@ export function setupQuestion(setup: Setup, spot: Spot, kit: Kit): Result<SetupQ
   });
 }
 
-/** The ND filters of a kit in their order; a recipe names its filters by their place here. */
-export const ownedNd = (kit: Kit): readonly (readonly [id: string, filter: Filter])[] =>
-  inOrder(kit.filters).filter(([, filter]) => filter.kind === 'nd');
+/**
+ * The ND filters of a kit that go before a lens, in their order; a recipe names its filters by
+ * their place here. A wider one fits by a step ring, a narrower one would cut the corners off; one
+ * of unknown thread is taken to fit.
+ */
+export const ndFor = (
+  lens: Pick<Lens, 'threadMm'>,
+  kit: Kit,
+): readonly (readonly [id: string, filter: Filter])[] =>
+  inOrder(kit.filters).filter(
+    ([, { kind, threadMm }]) =>
+      kind === 'nd' && (threadMm === null || lens.threadMm === null || threadMm >= lens.threadMm),
+  );
 
 const recipeLight = (source: SetupSource, setup: Setup, spot: Spot): RecipeLight => {
   const { light, head, output } = source;

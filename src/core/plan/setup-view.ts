@@ -8,7 +8,7 @@ import { fail, ok, type Result } from '../units/result.ts';
 import type { Filter, Kit } from './kit.ts';
 import { lightInFrame } from './light-in-frame.ts';
 import { setupCase, type SetupCase, type SetupCaseInput, type SetupGap } from './setup-case.ts';
-import { ownedNd } from './setup-lights.ts';
+import { ndFor } from './setup-lights.ts';
 import { HOLD_REFERENCES, type HoldReference } from './shoot.ts';
 
 /** The same hold counted from each reference. */
@@ -132,6 +132,7 @@ function working(
 const filtersOf = ({ setup }: SetupCase, kit: Kit, recipe: Recipe): readonly Filter[] => {
   if (setup.pinnedFilterIds !== null)
     return Object.keys(setup.pinnedFilterIds).flatMap((id) => kit.filters[id] ?? []);
-  const owned = ownedNd(kit);
-  return recipe.ndFilters.flatMap((place) => owned[place]?.[1] ?? []);
+  const lens = kit.lenses[setup.lensId];
+  const fitting = lens === undefined ? [] : ndFor(lens, kit);
+  return recipe.ndFilters.flatMap((place) => fitting[place]?.[1] ?? []);
 };

@@ -12,7 +12,8 @@ export const SOURCES = {
     'US Naval Observatory, Rise, Set, and Twilight Definitions: upper limb on a level horizon, refraction 34′, sun radius 16′; twilights at −6°, −12°, −18°.',
   karney2013:
     'C. F. F. Karney, Algorithms for geodesics, J. Geodesy 87 (2013) 43. doi:10.1007/s00190-012-0578-z',
-  rfc5870: 'A. Mayrhofer, C. Spanring, RFC 5870: A Uniform Resource Identifier for Geographic Locations, IETF, 2010.',
+  rfc5870:
+    'A. Mayrhofer, C. Spanring, RFC 5870: A Uniform Resource Identifier for Geographic Locations, IETF, 2010.',
   explanatorySupplement1992:
     'P. K. Seidelmann (ed.), Explanatory Supplement to the Astronomical Almanac, University Science Books, 1992, ch. 9, pp. 490–493.',
   rp21: 'IES Calculation Procedures Committee, Recommended Practice for the Calculation of Daylight Availability (RP-21), J. Illum. Eng. Soc. 13 (1984) 381–392.',
@@ -29,8 +30,7 @@ export const SOURCES = {
     'R. Perez, P. Ineichen, R. Seals, J. Michalsky, R. Stewart, Modeling daylight availability and irradiance components from direct and global irradiance, Solar Energy 44 (1990) 271–289.',
   rayleighScattering:
     'Lord Rayleigh, On the light from the sky, its polarization and colour, Philosophical Magazine 41 (1871) 107-120, 274-279. doi:10.1080/14786447108640452',
-  iso1230:
-    'ISO 1230:2007, Photography: Determination of flash guide numbers.',
+  iso1230: 'ISO 1230:2007, Photography: Determination of flash guide numbers.',
   iso2827:
     'ISO 2827:1988, Photography: Electronic flash equipment: Determination of light output and performance.',
   iso517:
@@ -39,14 +39,12 @@ export const SOURCES = {
     'ISO 516:2019, Camera shutters: Timing: General definition and mechanical shutter measurements.',
   iso12232:
     'ISO 12232:2019, Photography: Digital still cameras: Determination of exposure index, ISO speed ratings, standard output sensitivity, and recommended exposure index.',
-  iso5:
-    'ISO 5-1:2009, Photography and graphic technology: Density measurements, part 1: Geometry and functional notation (optical density is the logarithm of the reciprocal of transmittance).',
+  iso5: 'ISO 5-1:2009, Photography and graphic technology: Density measurements, part 1: Geometry and functional notation (optical density is the logarithm of the reciprocal of transmittance).',
   apex1961:
     'ASA PH2.12-1961, American Standard General-Purpose Photographic Exposure Meters (photoelectric type), additive system of photographic exposure.',
   iesHandbook:
     'M. S. Rea (ed.), IESNA Lighting Handbook, 9th ed., Illuminating Engineering Society of North America, 2000, ch. 9: illuminance from a disc source and the five-times rule.',
-  ray2002:
-    'S. F. Ray, Applied Photographic Optics, 3rd ed., Focal Press, 2002.',
+  ray2002: 'S. F. Ray, Applied Photographic Optics, 3rd ed., Focal Press, 2002.',
   lightingPractice:
     'Common practice of location lighting: figures in general use without a single published measurement.',
   practitionerPages:

@@ -39,10 +39,15 @@ test('only one step beyond each edge of the plot is written', () => {
 
 // Sunrise 05:30, sun at 6° 06:15 and so on crowd where the plot is low.
 test('labels that crowd keep their distance and their order, and stay on the axis', () => {
-  const shown = spreadLabels([{ share: 0.99 }, { share: 0.5 }, { share: 0.98 }, { share: 0.51 }], 0.05);
+  const shown = spreadLabels(
+    [{ share: 0.99 }, { share: 0.5 }, { share: 0.98 }, { share: 0.51 }],
+    0.05,
+  );
   const shares = shown.map(({ shownShare }) => shownShare);
   expect(shown.map(({ share }) => share)).toEqual([0.5, 0.51, 0.98, 0.99]);
   shares.slice(1).forEach((share, at) => expect(share - (shares[at] ?? 0)).toBeGreaterThan(0.0499));
   expect(Math.max(...shares)).toBeLessThanOrEqual(1);
-  expect(spreadLabels([{ share: 0.2 }, { share: 0.6 }], 0.05).map(({ shownShare }) => shownShare)).toEqual([0.2, 0.6]);
+  expect(
+    spreadLabels([{ share: 0.2 }, { share: 0.6 }], 0.05).map(({ shownShare }) => shownShare),
+  ).toEqual([0.2, 0.6]);
 });

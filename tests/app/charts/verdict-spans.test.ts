@@ -2,7 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { verdictSpans, spanKind, type SpanKind } from '../../../src/app/charts/verdict-spans.ts';
 import { demoKit } from '../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
-import { setupColumn, VERDICTS, type SetupColumn, type Verdict } from '../../../src/core/plan/setup-column.ts';
+import {
+  setupColumn,
+  VERDICTS,
+  type SetupColumn,
+  type Verdict,
+} from '../../../src/core/plan/setup-column.ts';
 import { setupScene } from '../../../src/core/plan/setup-light.ts';
 import { setupQuestion } from '../../../src/core/plan/setup-lights.ts';
 import { emptyLightColumn } from '../../../src/core/spot/light-column.ts';
@@ -12,7 +17,13 @@ const STEP_MS = 10 * MINUTE_MS;
 
 /** A column written by hand, ten minutes a step from 0. */
 const columnOf = (
-  steps: readonly { verdict: Verdict; reference?: number; inHand?: number; short?: number; face?: number }[],
+  steps: readonly {
+    verdict: Verdict;
+    reference?: number;
+    inHand?: number;
+    short?: number;
+    face?: number;
+  }[],
 ): { column: SetupColumn; faceAmbientEv: Float64Array } => {
   const list = (read: (step: (typeof steps)[number]) => number | undefined): Float64Array =>
     Float64Array.from(steps, (step) => read(step) ?? NaN);
@@ -97,7 +108,12 @@ describe('edges from ten-minute steps lie where the verdict asked for every minu
     if (setup === undefined || spot === undefined) throw new Error(`no setup ${setupId}`);
     const question = setupQuestion(setup, spot, kit);
     if (!question.ok) throw new Error('the demo kit is short of something');
-    return setupColumn({ scene: setupScene(shoot, setup, spot), question: question.value, date: shoot.date, stepMin });
+    return setupColumn({
+      scene: setupScene(shoot, setup, spot),
+      question: question.value,
+      date: shoot.date,
+      stepMin,
+    });
   };
 
   // Two minutes: what the margin bends away from a straight line within ten, and half a minute of steps.
@@ -109,9 +125,12 @@ describe('edges from ten-minute steps lie where the verdict asked for every minu
     const minutes = dayOf(setupId, 1);
     const kindAt = (at: number): SpanKind | null =>
       spanKind(VERDICTS[minutes.verdict[at] ?? -1] ?? 'not-asked');
-    const changes = [...minutes.instantMs].filter((_, at) => at > 0 && kindAt(at) !== kindAt(at - 1));
+    const changes = [...minutes.instantMs].filter(
+      (_, at) => at > 0 && kindAt(at) !== kindAt(at - 1),
+    );
     const edges = spans.flatMap(({ fromMs, toMs }) => [fromMs, toMs]);
     expect(changes.length).toBeGreaterThan(1);
-    for (const change of changes) expect(nearest(change - MINUTE_MS / 2, edges)).toBeLessThan(toleranceMs);
+    for (const change of changes)
+      expect(nearest(change - MINUTE_MS / 2, edges)).toBeLessThan(toleranceMs);
   });
 });

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  exactFNumber,
   fNumberFromStops,
   formatAperture,
   formatMeterAperture,
@@ -121,4 +122,11 @@ describe('a dial offers its stated ends and the exact series between them', () =
     expect(isWithinDial(stopsFromFNumber(25.4), lens)).toBe(false);
     expect(isWithinDial(stopsFromFNumber(2.5), lens)).toBe(false);
   });
+});
+
+test('an engraved f-number is read as the exact value it stands for, any other as it is', () => {
+  // Exact series N = 2^(i/6), names as engraved.
+  expect(exactFNumber(22)).toBeCloseTo(22.6274, 4);
+  expect(exactFNumber(5.6)).toBeCloseTo(5.65685, 4);
+  expect(exactFNumber(21.3)).toBe(21.3);
 });

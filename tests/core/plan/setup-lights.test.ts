@@ -5,7 +5,7 @@ import { demoKit } from '../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
 import type { Kit } from '../../../src/core/plan/kit.ts';
 import {
-  ownedNd,
+  ndFor,
   setupQuestion,
   setupSources,
   type KitGap,
@@ -145,7 +145,13 @@ describe('what a recipe is asked with', () => {
   });
 
   test('polarisers are no ND, and the NDs come in the kit’s order', () => {
-    expect(ownedNd(demoKit()).map(([id]) => id)).toEqual(['nd-2', 'nd-3']);
+    const wide = { threadMm: 82 };
+    expect(ndFor(wide, demoKit()).map(([id]) => id)).toEqual(['nd-2', 'nd-3']);
+    // Common practice: a step ring takes a wider filter, nothing takes a narrower one.
+    const kit = demoKit();
+    Object.assign(kit.filters['nd-2'] ?? {}, { threadMm: 67 });
+    expect(ndFor(wide, kit).map(([id]) => id)).toEqual(['nd-3']);
+    expect(ndFor({ threadMm: 62 }, kit).map(([id]) => id)).toEqual(['nd-2', 'nd-3']);
   });
 });
 

@@ -120,6 +120,6 @@ export const KIT_OTHERS = {
   'filters-name': NAME,
   'gels-name': NAME,
   generic: 'chooses what to add',
-  thread: 'for the packing: no recipe asks for it yet',
-  'filter-thread': 'for the packing: no recipe asks for it yet',
+  thread: 'decides which filters fit the lens: the demo’s all do',
+  'filter-thread': 'decides which lenses it fits: it fits the demo’s',
 } as const;

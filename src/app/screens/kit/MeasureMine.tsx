@@ -1,6 +1,6 @@
 import { useState, type ReactNode } from 'react';
 
-import { formatMeterAperture } from '../../../core/exposure/aperture-scale.ts';
+import { exactFNumber, formatMeterAperture } from '../../../core/exposure/aperture-scale.ts';
 import type { Head, Reading } from '../../../core/plan/kit.ts';
 import { headWithModifier } from '../../../core/plan/modified-head.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
@@ -76,7 +76,7 @@ export function MeasureMine({ head, onChange }: MeasureMineProps): ReactNode {
           value={reading.fNumber}
           digits={2}
           note={formatMeterAperture(reading.fNumber)}
-          onCommit={(fNumber) => fNumber !== null && change({ fNumber })}
+          onCommit={(fNumber) => fNumber !== null && change({ fNumber: exactFNumber(fNumber) })}
         />
         <NumberField
           label="ISO on the meter"

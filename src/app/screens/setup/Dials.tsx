@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 import { formatIso } from '../../../core/exposure/iso-scale.ts';
 import type { SetupCaseInput } from '../../../core/plan/setup-case.ts';
-import { ownedNd } from '../../../core/plan/setup-lights.ts';
+import { ndFor } from '../../../core/plan/setup-lights.ts';
 import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { DialRow } from './DialRow.tsx';
 import { PinnedFilters } from './PinnedFilters.tsx';
@@ -78,12 +78,13 @@ export function Dials({ asked, view }: DialsProps): ReactNode {
   );
 }
 
-function filterIdsNow({ kit }: SetupCaseInput, { answer }: SetupView): Record<string, true> {
-  if (!answer.ok) return {};
-  const owned = ownedNd(kit);
+function filterIdsNow({ kit }: SetupCaseInput, { answer, setup }: SetupView): Record<string, true> {
+  const lens = kit.lenses[setup.lensId];
+  if (!answer.ok || lens === undefined) return {};
+  const fitting = ndFor(lens, kit);
   return Object.fromEntries(
     answer.value.recipe.ndFilters.flatMap((place) => {
-      const id = owned[place]?.[0];
+      const id = fitting[place]?.[0];
       return id === undefined ? [] : [[id, true] as const];
     }),
   );

@@ -40,7 +40,10 @@ describe('a block moves and stretches inside its date', () => {
   const block = blockTime({ startClock: '20:00', durationMin: 40 }, '2027-05-14', ROME);
 
   test('five minutes later is five minutes later, as long as before', () => {
-    expect(movedBlock(block, 5, day)).toEqual({ startMs: block.startMs + 5 * MINUTE_MS, durationMin: 40 });
+    expect(movedBlock(block, 5, day)).toEqual({
+      startMs: block.startMs + 5 * MINUTE_MS,
+      durationMin: 40,
+    });
   });
 
   test('it starts neither before midnight nor in the last five minutes', () => {

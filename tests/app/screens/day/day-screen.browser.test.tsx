@@ -24,7 +24,9 @@ const find = (selector: string): HTMLElement => {
   if (found === null) throw new Error(`nothing on the page is ${selector}`);
   return found;
 };
-const all = (selector: string): readonly HTMLElement[] => [...document.querySelectorAll<HTMLElement>(selector)];
+const all = (selector: string): readonly HTMLElement[] => [
+  ...document.querySelectorAll<HTMLElement>(selector),
+];
 const figure = (name: string): string => find(`[data-figure="${name}"]`).textContent?.trim() ?? '';
 const block = (setupId: string): HTMLElement => find(`[data-block="${setupId}"]`);
 
@@ -93,7 +95,15 @@ const pointAt = (clock: string): { readonly x: number; readonly y: number } => {
 };
 
 const pointer = (type: string, target: Element, x: number, y: number): void => {
-  const shape = { bubbles: true, cancelable: true, clientX: x, clientY: y, pointerId: 1, button: 0, pointerType: 'mouse' };
+  const shape = {
+    bubbles: true,
+    cancelable: true,
+    clientX: x,
+    clientY: y,
+    pointerId: 1,
+    button: 0,
+    pointerType: 'mouse',
+  };
   target.dispatchEvent(new PointerEvent(type, shape));
 };
 const frame = (): Promise<void> => new Promise((done) => requestAnimationFrame(() => done()));
@@ -101,10 +111,18 @@ const frame = (): Promise<void> => new Promise((done) => requestAnimationFrame((
 describe('the columns', () => {
   test('each spot has its day with sky, ambient and reach, and each setup stands there with its answer', async () => {
     await open();
-    expect(all('[data-column]').map(({ dataset }) => dataset['column'])).toEqual(['pier', 'lighthouse', 'karst', 'arches']);
+    expect(all('[data-column]').map(({ dataset }) => dataset['column'])).toEqual([
+      'pier',
+      'lighthouse',
+      'karst',
+      'arches',
+    ]);
     for (const name of ['band', 'patch', 'ambient', 'reach'])
-      for (const path of all(`[data-column] .${name}`)) expect(path.getAttribute('d')).toMatch(/^M/);
-    expect(block('quartet').ariaLabel).toMatch(/^Four on the pier head, 20:00 to 20:40, f\/\d(\.\d)? .*in hand$/);
+      for (const path of all(`[data-column] .${name}`))
+        expect(path.getAttribute('d')).toMatch(/^M/);
+    expect(block('quartet').ariaLabel).toMatch(
+      /^Four on the pier head, 20:00 to 20:40, f\/\d(\.\d)? .*in hand$/,
+    );
     expect(block('cello').ariaLabel).toMatch(/ambient lights the face/);
     expect(all('[data-column="pier"] [data-span="out-of-reach"]').length).toBeGreaterThan(0);
     expect(all('[data-column="pier"] [data-span="too-dark"]').length).toBeGreaterThan(0);
@@ -166,7 +184,9 @@ describe('the cursor', () => {
     await frame();
     await vi.waitFor(() => expect(figure('day-clock')).toBe('18:00'));
     expect(useView.getState().minuteMs).toBeNull();
-    find('[data-day-grid]').dispatchEvent(new PointerEvent('pointerout', { bubbles: true, pointerType: 'mouse' }));
+    find('[data-day-grid]').dispatchEvent(
+      new PointerEvent('pointerout', { bubbles: true, pointerType: 'mouse' }),
+    );
     await vi.waitFor(() => expect(figure('day-clock')).toBe('20:00'));
   });
 
@@ -175,11 +195,18 @@ describe('the cursor', () => {
     find('[role="slider"]').focus();
     await userEvent.keyboard('{ArrowDown>7/}');
     expect(figure('day-clock')).toBe('20:07');
-    const view = setupView({ shoot: demoShoot(), kit: demoKit(), setupId: 'quartet', instantMs: at('20:07') });
+    const view = setupView({
+      shoot: demoShoot(),
+      kit: demoKit(),
+      setupId: 'quartet',
+      instantMs: at('20:07'),
+    });
     if (!view.ok || !view.value.answer.ok) throw new Error('the quartet does not work at 20:07');
     const { inHandStops, limitingRole } = view.value.answer.value.recipe;
     expect(limitingRole).not.toBeNull();
-    expect(figure('day-in-hand')).toBe(`${inHandStops.toFixed(1)} in hand, ${limitingRole} runs out first`);
+    expect(figure('day-in-hand')).toBe(
+      `${inHandStops.toFixed(1)} in hand, ${limitingRole} runs out first`,
+    );
     expect(figure('day-patch-ev')).toBe(`EV ${view.value.light.skyInFrame?.patchEv.toFixed(1)}`);
   });
 
@@ -200,7 +227,9 @@ describe('blocks', () => {
     const opened = await open();
     block('quartet').focus();
     await userEvent.keyboard('{ArrowDown>3/}');
-    await vi.waitFor(async () => expect((await opened.shoot()).setups['quartet']?.startClock).toBe('20:15'));
+    await vi.waitFor(async () =>
+      expect((await opened.shoot()).setups['quartet']?.startClock).toBe('20:15'),
+    );
     expect(block('quartet').ariaLabel).toContain('20:15 to 20:55');
     expect(await opened.undoAll()).toEqual(['time of Four on the pier head']);
   });
@@ -209,9 +238,13 @@ describe('blocks', () => {
     const opened = await open();
     block('quartet').focus();
     await userEvent.keyboard('{Shift>}{ArrowUp}{/Shift}');
-    await vi.waitFor(async () => expect((await opened.shoot()).setups['quartet']?.startClock).toBe('19:59'));
+    await vi.waitFor(async () =>
+      expect((await opened.shoot()).setups['quartet']?.startClock).toBe('19:59'),
+    );
     await userEvent.keyboard('{Alt>}{ArrowDown}{/Alt}');
-    await vi.waitFor(async () => expect((await opened.shoot()).setups['quartet']?.durationMin).toBe(45));
+    await vi.waitFor(async () =>
+      expect((await opened.shoot()).setups['quartet']?.durationMin).toBe(45),
+    );
   });
 
   test('dragged an hour earlier it is solved on the way and written once, on full five minutes', async () => {
@@ -228,14 +261,20 @@ describe('blocks', () => {
     expect(figureOf('quartet')).toMatch(/^short by/);
     expect((await opened.shoot()).setups['quartet']?.startClock).toBe('20:00');
     pointer('pointerup', text, box.left + 40, box.top + 8 - up);
-    await vi.waitFor(async () => expect((await opened.shoot()).setups['quartet']?.startClock).toBe('19:00'));
+    await vi.waitFor(async () =>
+      expect((await opened.shoot()).setups['quartet']?.startClock).toBe('19:00'),
+    );
     expect(await opened.undoAll()).toEqual(['time of Four on the pier head']);
   });
 
   test('a press without a drag chooses the setup and its start', async () => {
     const opened = await open();
     await userEvent.click(block('cello').querySelector('b') ?? block('cello'));
-    expect(useView.getState()).toMatchObject({ spotId: 'lighthouse', setupId: 'cello', minuteMs: at('16:30') });
+    expect(useView.getState()).toMatchObject({
+      spotId: 'lighthouse',
+      setupId: 'cello',
+      minuteMs: at('16:30'),
+    });
     expect(await opened.undoAll()).toEqual([]);
   });
 
@@ -251,9 +290,14 @@ describe('blocks', () => {
   test('“+ setup” puts one at the chosen minute and chooses it', async () => {
     const opened = await open();
     await userEvent.click(find('[data-add-setup="karst"]'));
-    await vi.waitFor(async () => expect(Object.keys((await opened.shoot()).setups)).toHaveLength(5));
+    await vi.waitFor(async () =>
+      expect(Object.keys((await opened.shoot()).setups)).toHaveLength(5),
+    );
     const id = useView.getState().setupId ?? '';
-    expect((await opened.shoot()).setups[id]).toMatchObject({ spotId: 'karst', startClock: '20:00' });
+    expect((await opened.shoot()).setups[id]).toMatchObject({
+      spotId: 'karst',
+      startClock: '20:00',
+    });
     await vi.waitFor(() => expect(block(id).ariaLabel).toContain('Setup 5'));
   });
 });
@@ -271,8 +315,12 @@ test('on a phone one column stands beside its hours, and the spot is picked from
   await open();
   expect(all('[data-column]').map(({ dataset }) => dataset['column'])).toEqual(['pier']);
   await userEvent.selectOptions(find('[data-field="day-spot"]'), 'karst');
-  await vi.waitFor(() => expect(all('[data-column]').map(({ dataset }) => dataset['column'])).toEqual(['karst']));
-  for (const target of all('.day button, .day select, .day .switch, .day [data-open-setup], .day .block-text'))
+  await vi.waitFor(() =>
+    expect(all('[data-column]').map(({ dataset }) => dataset['column'])).toEqual(['karst']),
+  );
+  for (const target of all(
+    '.day button, .day select, .day .switch, .day [data-open-setup], .day .block-text',
+  ))
     expect(target.getBoundingClientRect().height, target.outerHTML).toBeGreaterThanOrEqual(44);
 });
 

@@ -1,4 +1,11 @@
-import { Body, Observer, SearchAltitude, SearchHourAngle, Equator, Horizon } from 'astronomy-engine';
+import {
+  Body,
+  Observer,
+  SearchAltitude,
+  SearchHourAngle,
+  Equator,
+  Horizon,
+} from 'astronomy-engine';
 import { describe, expect, test } from 'vitest';
 import { daySpan } from '../../../../src/app/screens/day/day-span.ts';
 import { sunMarks } from '../../../../src/app/screens/day/sun-marks.ts';
@@ -49,7 +56,9 @@ describe('the day runs from civil twilight to civil twilight', () => {
 });
 
 test('under the midnight sun the whole civil date is shown', () => {
-  expect(daySpan([tromso], '2027-06-21', nothing)).toEqual(dayBoundsMs('2027-06-21', 'Europe/Oslo'));
+  expect(daySpan([tromso], '2027-06-21', nothing)).toEqual(
+    dayBoundsMs('2027-06-21', 'Europe/Oslo'),
+  );
 });
 
 test('over spots far apart it runs from the first dawn to the last dusk', () => {
