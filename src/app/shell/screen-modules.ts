@@ -11,16 +11,24 @@ export const SCREEN_MODULES = {
 } as const;
 
 const LOOK_AGAIN_MS = 250;
+/** The first screen has the network and the processor to itself so long. */
+const AFTER_FIRST_FIGURES_MS = 3000;
 
 /** Fetches the other screens once the first has drawn its figures: the network may go later. */
 export function useOtherScreens(): void {
   useEffect(function fetchOtherScreens() {
+    let later: ReturnType<typeof setTimeout> | undefined;
     const waiting = setInterval(() => {
       if (document.querySelector('[data-first-figures="drawn"]') === null) return;
       clearInterval(waiting);
-      // What fails now is asked for again when it is shown.
-      for (const load of Object.values(SCREEN_MODULES)) void load().catch(() => undefined);
+      later = setTimeout(() => {
+        // What fails now is asked for again when it is shown.
+        for (const load of Object.values(SCREEN_MODULES)) void load().catch(() => undefined);
+      }, AFTER_FIRST_FIGURES_MS);
     }, LOOK_AGAIN_MS);
-    return () => clearInterval(waiting);
+    return () => {
+      clearInterval(waiting);
+      clearTimeout(later);
+    };
   }, []);
 }
