@@ -8,6 +8,7 @@ import { TextField } from '../ui/TextField.tsx';
 import { ExportPart } from './ExportPart.tsx';
 import { ImportPart } from './ImportPart.tsx';
 import { ShootsPart } from './ShootsPart.tsx';
+import { SourcesPart } from './SourcesPart.tsx';
 import './shoot-sheet.css';
 
 type ShootSheetProps = {
@@ -56,6 +57,7 @@ export function ShootSheet({ onClose, onOpenShoot }: ShootSheetProps): ReactNode
         <ShootsPart onOpenShoot={onOpenShoot} />
         <ExportPart />
         <ImportPart onOpenShoot={onOpenShoot} />
+        <SourcesPart />
       </div>
     </Dialog>
   );
