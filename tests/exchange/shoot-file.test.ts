@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 
 import { demoKit } from '../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
+import { SHOOT_VERSION } from '../../src/core/plan/shoot.ts';
 import { kitReferences } from '../../src/core/plan/references.ts';
 import { valueAt } from '../../src/core/plan/same-value.ts';
 import { readShootFile, writeShootFile } from '../../src/exchange/shoot-file.ts';
@@ -159,12 +160,12 @@ describe('a file that is no shoot is refused in words', () => {
   });
 
   test.each([
-    ['version', 'file'],
-    ['shoot.version', 'shoot'],
-    ['kit.version', 'kit'],
-  ])('a newer %s', async (path, part) => {
+    ['version', 'file', 1],
+    ['shoot.version', 'shoot', SHOOT_VERSION],
+    ['kit.version', 'kit', 1],
+  ])('a newer %s', async (path, part, present) => {
     expect(await sentencesFor(setAt(path, 7))).toEqual([
-      `This shoot was made by a newer version: ${part} version 7, this app reads up to 1.`,
+      `This shoot was made by a newer version: ${part} version 7, this app reads up to ${present}.`,
     ]);
   });
 

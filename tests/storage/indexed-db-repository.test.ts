@@ -3,6 +3,7 @@ import { IDBKeyRange, IDBObjectStore, indexedDB } from 'fake-indexeddb';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 
 import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
+import { SHOOT_VERSION } from '../../src/core/plan/shoot.ts';
 import { editShoot } from '../../src/core/plan/edits.ts';
 import { indexedDbRepository } from '../../src/storage/indexed-db-repository.ts';
 import { describeRepository } from '../support/repository-contract.ts';
@@ -137,7 +138,7 @@ describe('what is kept stays', () => {
       ok: false,
       problem: {
         kind: 'refused',
-        faults: [{ path: 'version', expected: 'a version up to 1', found: '7' }],
+        faults: [{ path: 'version', expected: `a version up to ${SHOOT_VERSION}`, found: '7' }],
       },
     };
     expect(await tab.read('shoot', 'demo')).toEqual(answer);

@@ -55,6 +55,7 @@ export const FOLDER_RULES: readonly FolderRule[] = [
     packages: [
       '@photostructure/tz-lookup',
       'geojson',
+      'magvar',
       'topojson-client',
       'topojson-specification',
       'world-atlas',
@@ -70,10 +71,27 @@ export const FOLDER_RULES: readonly FolderRule[] = [
       ],
     },
   },
-  { folder: 'exchange', mayImport: ['core'], packages: ['geojson', 'zod/mini'] },
+  {
+    folder: 'exchange',
+    mayImport: ['core'],
+    packages: [
+      '@tmcw/togeojson',
+      'exifreader',
+      'fflate',
+      'geojson',
+      'geotiff',
+      'open-location-code',
+      'zod/mini',
+    ],
+  },
   { folder: 'services', mayImport: ['core'], packages: ['zod/mini'] },
   { folder: 'storage', mayImport: ['core'], packages: ['dexie', 'immer', 'zod/mini'] },
   { folder: 'worker', mayImport: ['core'], packages: [] },
+  {
+    folder: 'worker/ground',
+    mayImport: ['core', 'exchange'],
+    packages: ['clipper2-ts', 'flatbush'],
+  },
   {
     folder: 'app/state',
     mayImport: ['core', 'atlas', 'exchange', 'services', 'storage', 'worker'],
@@ -82,7 +100,15 @@ export const FOLDER_RULES: readonly FolderRule[] = [
   {
     folder: 'app/map',
     mayImport: ['core', 'app/state'],
-    packages: ['react', 'leaflet', 'geojson'],
+    packages: [
+      'react',
+      'leaflet',
+      'geojson',
+      'pmtiles',
+      'protomaps-leaflet',
+      'terra-draw',
+      'terra-draw-leaflet-adapter',
+    ],
   },
   {
     folder: 'app/charts',
@@ -95,7 +121,11 @@ export const FOLDER_RULES: readonly FolderRule[] = [
     mayImport: ['core', 'app/state', 'app/map', 'app/charts', 'app/ui'],
     packages: ['react'],
   },
-  { folder: 'app/shell', mayImport: ['app', 'core'], packages: ['react'] },
+  {
+    folder: 'app/shell',
+    mayImport: ['app', 'core'],
+    packages: ['react', 'virtual:pwa-register', 'workbox-window'],
+  },
   {
     folder: '',
     mayImport: ['app/shell', 'app/state', 'app/ui', 'storage', 'worker'],

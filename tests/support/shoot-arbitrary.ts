@@ -3,79 +3,20 @@ import fc from 'fast-check';
 import { SKY_CONDITIONS } from '../../src/core/daylight/sky-condition.ts';
 import type { Kit } from '../../src/core/plan/kit.ts';
 import { POWER_SCALES } from '../../src/core/plan/kit.ts';
+import { HOLD_REFERENCES, MOTIONS, ROLES, type Shoot } from '../../src/core/plan/shoot.ts';
 import {
-  HOLD_REFERENCES,
-  MOTIONS,
-  PERMISSIONS,
-  ROLES,
-  type Shoot,
-} from '../../src/core/plan/shoot.ts';
-
-const record = <Fields extends object>(fields: {
-  [Key in keyof Fields]: fc.Arbitrary<Fields[Key]>;
-}): fc.Arbitrary<Fields> => fc.record<Fields>(fields, { noNullPrototype: true });
-
-/** −0 is left out: JSON has only one zero. */
-const number = (min: number, max: number): fc.Arbitrary<number> =>
-  fc.double({ min, max, noNaN: true }).map((value) => (value === 0 ? 0 : value));
-const positive = (max: number): fc.Arbitrary<number> =>
-  fc.double({ min: 0, minExcluded: true, max, noNaN: true });
-const angle = fc
-  .double({ min: 0, max: 360, maxExcluded: true, noNaN: true })
-  .map((value) => value || 0);
-const whole = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max });
-const orNull = <Value>(value: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> =>
-  fc.option(value, { nil: null });
-
-const characters = (letters: string, maxLength: number): fc.Arbitrary<string> =>
-  fc.string({ unit: fc.constantFrom(...letters.split('')), minLength: 1, maxLength });
-const id = characters('abzAZ019_-', 6).filter((text) => !(text in Object.prototype));
-const order = characters('abmz', 5);
-const name = fc.string({ unit: 'binary', minLength: 1, maxLength: 12 });
-const text = fc.oneof(
-  fc.string({ unit: 'binary', maxLength: 12 }),
-  fc.constantFrom('', '<img src=x onerror=alert(1)>', 'Zeile eins\nZeile zwei', '"\\\u2028\ud800'),
-);
-const mapOf = <Entry>(
-  entry: fc.Arbitrary<Entry>,
-  maxKeys = 3,
-): fc.Arbitrary<Record<string, Entry>> =>
-  fc.dictionary(id, entry, { maxKeys, noNullPrototype: true });
-const filled = <Entry>(entry: fc.Arbitrary<Entry>): fc.Arbitrary<Record<string, Entry>> =>
-  fc.dictionary(id, entry, { minKeys: 1, maxKeys: 3, noNullPrototype: true });
-
-const framing = record({
-  bearingDeg: angle,
-  tiltDeg: number(-89, 89),
-  focalLengthMm: number(4, 2000),
-  sensorWidthMm: number(4, 120),
-  sensorHeightMm: number(3, 100),
-  orientation: fc.constantFrom('landscape' as const, 'portrait' as const),
-  cameraDistanceM: number(0.3, 500),
-  cameraHeightM: number(0.05, 50),
-});
-
-const spot = record({
+  record,
+  number,
+  positive,
+  whole,
+  orNull,
+  id,
   order,
   name,
-  latitudeDeg: number(-90, 90),
-  longitudeDeg: number(-180, 180),
-  elevationM: number(-450, 9000),
-  zone: fc.constantFrom('Europe/Rome', 'Pacific/Apia', 'America/St_Johns', 'UTC'),
-  framing,
-  skyline: mapOf(record({ azimuthDeg: angle, altitudeDeg: number(-10, 89) })),
-  skylineOrigin: text,
-  groundReflectance: number(0, 0.95),
-  groundNote: text,
-  parkingNote: text,
-  walkInMin: number(0, 600),
-  permission: fc.constantFrom(...PERMISSIONS),
-  permissionNote: text,
-  footTrafficNote: text,
-  windNote: text,
-  powerNote: text,
-  hazardsNote: text,
-});
+  mapOf,
+  filled,
+} from './field-arbitraries.ts';
+import { framing, obstacle, outlineSet, spot } from './ground-arbitrary.ts';
 
 const camera = record({
   order,
@@ -240,12 +181,14 @@ export const shootWithKitArbitrary: fc.Arbitrary<{ readonly shoot: Shoot; readon
   .chain(([kit, spots]) =>
     record({
       format: fc.constant('undersky-shoot' as const),
-      version: fc.constant(1 as const),
+      version: fc.constant(2 as const),
       id,
       title: name,
       date: fc.constantFrom('2027-05-14', '2028-02-29', '2011-12-30'),
       condition: fc.constantFrom(...SKY_CONDITIONS),
       spots: fc.constant(spots),
+      obstacles: mapOf(obstacle),
+      outlineSets: mapOf(outlineSet, 1),
       setups: mapOf(setupFrom(kit, spots)),
     }).map((shoot) => ({ shoot, kit })),
   );

@@ -99,5 +99,7 @@ const emptyShoot = (like: Shoot): Omit<Shoot, 'id'> => ({
   date: like.date,
   condition: like.condition,
   spots: {},
+  obstacles: {},
+  outlineSets: {},
   setups: {},
 });

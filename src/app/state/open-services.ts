@@ -3,6 +3,7 @@ import { demoShoot } from '../../core/plan/demo-shoot.ts';
 import { browserPlaces, claimAuthorId } from '../../storage/author.ts';
 import type { ShootRepository } from '../../storage/shoot-repository.ts';
 import { computeClient } from '../../worker/client.ts';
+import { groundClient } from '../../worker/ground/ground-client.ts';
 import type { Services } from './services.ts';
 
 type Given = {
@@ -23,6 +24,12 @@ export async function openServices({ repository, newId, nowMs }: Given): Promise
   return {
     repository,
     compute: computeClient(worker),
+    ground: groundClient(
+      () =>
+        new Worker(new URL('../../worker/ground/ground.worker.ts', import.meta.url), {
+          type: 'module',
+        }),
+    ),
     nowMs,
     newId,
     authorId: await claimAuthorId(browserPlaces(window), newId),

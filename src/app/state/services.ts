@@ -2,11 +2,14 @@ import { createContext, useContext } from 'react';
 
 import type { ShootRepository } from '../../storage/shoot-repository.ts';
 import type { ComputeClient } from '../../worker/client.ts';
+import type { GroundClient } from '../../worker/ground/ground-client.ts';
 
 /** What the page is given at its start; nothing else reaches clock, storage or network. */
 export type Services = {
   readonly repository: ShootRepository;
   readonly compute: ComputeClient;
+  /** Long work on ground and dates, with progress and cancelling. */
+  readonly ground: GroundClient;
   readonly nowMs: () => number;
   readonly newId: () => string;
   readonly authorId: string;

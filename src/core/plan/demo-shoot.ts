@@ -15,6 +15,8 @@ export function demoShoot(): Shoot {
     date: '2027-05-14',
     condition: 'broken-cloud',
     spots: demoSpots(),
+    obstacles: {},
+    outlineSets: {},
     setups: demoSetups(),
   };
 }

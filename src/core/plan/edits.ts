@@ -1,5 +1,6 @@
 import type { Kit, KitShelf } from './kit.ts';
-import type { Light, Setup, Shoot, ShootFraming, Spot } from './shoot.ts';
+import type { Light, Setup, Shoot, Spot } from './shoot.ts';
+import type { ShootFraming } from './spot-schema.ts';
 
 /** A change written on an immer draft; it reads no clock and makes no ids. */
 export type Edit<Document> = (draft: Document) => void;

@@ -26,6 +26,18 @@ export const order = z.string().check(z.regex(/^[a-z]{1,80}$/, 'an order key of 
 export const civilDate = z
   .string()
   .check(z.refine(isCivilDate, 'a date that exists, as 2027-05-14'));
+/** A date, or '' where none is known. */
+export const civilDateOrNone = z
+  .string()
+  .check(
+    z.refine((date) => date === '' || isCivilDate(date), 'a date that exists, or an empty text'),
+  );
+/** Epoch milliseconds of the years 1900 to 2200. */
+export const instantMs = z.number().check(z.gte(-2_208_988_800_000), z.lt(7_258_118_400_000));
+/** SHA-256, lower-case hexadecimal. */
+export const contentHash = z
+  .string()
+  .check(z.regex(/^[0-9a-f]{64}$/, 'a content hash of 64 hexadecimal digits'));
 export const zone = z.string().check(z.refine(isZone, 'a time zone such as Europe/Rome'));
 export const clock = z
   .string()

@@ -1,6 +1,6 @@
 import { lightInFrame } from './light-in-frame.ts';
 import { faceSpread, type LightStand, type Row } from './row-of-faces.ts';
-import type { ShootFraming } from './shoot.ts';
+import type { ShootFraming } from './spot-schema.ts';
 
 /** Closer than this no light is put to a face, common practice. [lightingPractice] */
 const NEAREST_TO_A_FACE_M = 0.5;

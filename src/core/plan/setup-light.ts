@@ -9,7 +9,8 @@ import { atan2Deg, sinDeg } from '../units/angle.ts';
 import { inOrder } from './order-key.ts';
 import { framingOf, projectedFraming } from './picture-geometry.ts';
 import { facePositionsM, type Row } from './row-of-faces.ts';
-import type { Setup, Shoot, ShootFraming, Spot } from './shoot.ts';
+import type { Setup, Shoot, Spot } from './shoot.ts';
+import type { ShootFraming } from './spot-schema.ts';
 
 /** What the light of a setup depends on, plain data. */
 export type SetupScene = {
@@ -63,7 +64,10 @@ export function sceneOf(
 export const setupScene = (shoot: Shoot, setup: Setup, spot: Spot): SetupScene =>
   sceneOf(spot, framingOf(setup, spot), { ...setup, condition: shoot.condition });
 
-export const skylineOf = (spot: Spot): Skyline =>
+/** What hides the low sky: trace, terrain and obstacles where they were worked out, else the trace. */
+export const skylineOf = (spot: Spot): Skyline => spot.skylineNow ?? traceOf(spot);
+
+export const traceOf = (spot: Spot): Skyline =>
   Object.values(spot.skyline).map(({ azimuthDeg, altitudeDeg }) => ({ azimuthDeg, altitudeDeg }));
 
 /** Where a face stands in the picture, metres to the right of the row's middle; the centre when it is not before the camera. */

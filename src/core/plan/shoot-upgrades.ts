@@ -5,8 +5,46 @@ type Fields = Readonly<Record<string, unknown>>;
 /** Turns a document of one version into one of the next; it sets no version itself and never changes its argument. */
 export type UpgradeStep = (older: Fields) => Fields;
 
+/** Version 2: spots know their ground, photos and readings; a shoot holds obstacles and imported outlines. */
+const groundOfSpots: UpgradeStep = (older) => ({
+  ...older,
+  obstacles: {},
+  outlineSets: {},
+  spots: mapEntries(older.spots, (spot) => ({
+    ...spot,
+    skylineDated: '',
+    terrain: null,
+    surfaces: {},
+    accessNote: '',
+    toiletsNote: '',
+    permissionNumber: '',
+    permissionFrom: '',
+    permissionUntil: '',
+    permissionConditions: '',
+    footTraffic: 'unknown',
+    shelter: 'unknown',
+    shelterNote: '',
+    hazards: { water: false, traffic: false, height: false, lonely: false },
+    contacts: {},
+    checklist: {},
+    photos: {},
+    readings: {},
+  })),
+});
+
+/** What is no map of entries is left as it is, for the check to name. */
+const mapEntries = (entries: unknown, change: (entry: Fields) => Fields): unknown =>
+  isFields(entries)
+    ? Object.fromEntries(
+        Object.entries(entries).map(([id, entry]) => [id, isFields(entry) ? change(entry) : entry]),
+      )
+    : entries;
+
+const isFields = (value: unknown): value is Fields =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
 /** The first step turns version 1 into 2, the second 2 into 3; version 1 is the first there is. */
-export const SHOOT_STEPS: readonly UpgradeStep[] = [];
+export const SHOOT_STEPS: readonly UpgradeStep[] = [groundOfSpots];
 export const KIT_STEPS: readonly UpgradeStep[] = [];
 
 export type VersionProblem =

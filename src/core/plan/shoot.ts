@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 
 import { SKY_CONDITIONS } from '../daylight/sky-condition.ts';
+import type { Skyline } from '../skyline/skyline.ts';
 import {
   civilDate,
   clock,
@@ -14,55 +15,8 @@ import {
   wholeFrom,
   zone,
 } from './fields.ts';
-
-/** Where the camera looks and what it sees. */
-export const SHOOT_FRAMING = z.object({
-  /** Clockwise from true north. */
-  bearingDeg: z.number().check(z.gte(0), z.lt(360)),
-  /** Up positive. */
-  tiltDeg: numberFrom(-89, 89),
-  focalLengthMm: numberFrom(4, 2000),
-  /** Long side. */
-  sensorWidthMm: numberFrom(4, 120),
-  /** Short side. */
-  sensorHeightMm: numberFrom(3, 100),
-  orientation: z.enum(['landscape', 'portrait']),
-  /** From the camera to the middle face, level. */
-  cameraDistanceM: numberFrom(0.3, 500),
-  cameraHeightM: numberFrom(0.05, 50),
-});
-
-export const PERMISSIONS = ['unknown', 'asked', 'granted', 'refused'] as const;
-
-export const SPOT = z.object({
-  order,
-  name,
-  latitudeDeg: numberFrom(-90, 90),
-  longitudeDeg: numberFrom(-180, 180),
-  /** Above sea level. */
-  elevationM: numberFrom(-450, 9000),
-  zone,
-  framing: SHOOT_FRAMING,
-  /** What hides the low sky; linear between points, empty is a flat horizon. */
-  skyline: mapOf(
-    z.object({
-      azimuthDeg: z.number().check(z.gte(0), z.lt(360)),
-      altitudeDeg: numberFrom(-10, 89),
-    }),
-  ),
-  skylineOrigin: text,
-  /** What ground and walls reflect, 0.2 where unknown. */
-  groundReflectance: numberFrom(0, 0.95),
-  groundNote: text,
-  parkingNote: text,
-  walkInMin: numberFrom(0, 600),
-  permission: z.enum(PERMISSIONS),
-  permissionNote: text,
-  footTrafficNote: text,
-  windNote: text,
-  powerNote: text,
-  hazardsNote: text,
-});
+import { OBSTACLES, OUTLINE_SETS } from './obstacle-schema.ts';
+import { SHOOT_FRAMING, SPOT } from './spot-schema.ts';
 
 export const ROLES = ['key', 'fill', 'rim', 'background'] as const;
 
@@ -139,7 +93,7 @@ export const SETUP = z.object({
 });
 
 export const SHOOT_FORMAT = 'undersky-shoot';
-export const SHOOT_VERSION = 1;
+export const SHOOT_VERSION = 2;
 
 export const SHOOT = z.object({
   format: z.literal(SHOOT_FORMAT),
@@ -149,15 +103,16 @@ export const SHOOT = z.object({
   date: civilDate,
   condition: z.enum(SKY_CONDITIONS),
   spots: mapOf(SPOT),
+  obstacles: OBSTACLES,
+  outlineSets: OUTLINE_SETS,
   setups: mapOf(SETUP),
 });
 
-export type Shoot = z.output<typeof SHOOT>;
-export type Spot = z.output<typeof SPOT>;
+export type Shoot = Omit<z.output<typeof SHOOT>, 'spots'> & { spots: Record<string, Spot> };
+/** `skylineNow` is worked out from trace, terrain and obstacles when a shoot is opened, and never saved. */
+export type Spot = z.output<typeof SPOT> & { readonly skylineNow?: Skyline };
 export type Setup = z.output<typeof SETUP>;
 export type Light = z.output<typeof LIGHT>;
-export type ShootFraming = z.output<typeof SHOOT_FRAMING>;
 export type LightRole = (typeof ROLES)[number];
 export type HoldReference = (typeof HOLD_REFERENCES)[number];
 export type Motion = (typeof MOTIONS)[number];
-export type Permission = (typeof PERMISSIONS)[number];

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 
 import { lightInFrame } from '../../../src/core/plan/light-in-frame.ts';
 import type { LightStand } from '../../../src/core/plan/row-of-faces.ts';
-import type { ShootFraming } from '../../../src/core/plan/shoot.ts';
+import type { ShootFraming } from '../../../src/core/plan/spot-schema.ts';
 
 /** 35 mm: the edge lies 18/35 of the way forward to either side, 12/35 above. */
 const framing: ShootFraming = {

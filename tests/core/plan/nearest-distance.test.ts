@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { lightInFrame } from '../../../src/core/plan/light-in-frame.ts';
 import { nearestDistanceM } from '../../../src/core/plan/nearest-distance.ts';
 import { faceSpread } from '../../../src/core/plan/row-of-faces.ts';
-import type { ShootFraming } from '../../../src/core/plan/shoot.ts';
+import type { ShootFraming } from '../../../src/core/plan/spot-schema.ts';
 
 const span = (min: number, max: number): fc.Arbitrary<number> =>
   fc.double({ min, max, noNaN: true });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 
 import { KIT_VERSION } from '../../../src/core/plan/kit.ts';
-import { SHOOT_VERSION } from '../../../src/core/plan/shoot.ts';
+import { checkDocument } from '../../../src/core/plan/check-document.ts';
+import { SHOOT, SHOOT_VERSION } from '../../../src/core/plan/shoot.ts';
 import {
   KIT_STEPS,
   SHOOT_STEPS,
@@ -65,5 +66,65 @@ describe('upgrades step by step', () => {
 
   test('the steps lead to the present versions of shoot and kit', () => {
     expect([SHOOT_STEPS.length + 1, KIT_STEPS.length + 1]).toEqual([SHOOT_VERSION, KIT_VERSION]);
+  });
+});
+
+describe('a shoot as version 1 wrote it opens with everything it said', () => {
+  const written = {
+    format: 'undersky-shoot',
+    version: 1,
+    id: 'old',
+    title: 'Quay portraits',
+    date: '2027-05-14',
+    condition: 'clear',
+    spots: {
+      quay: {
+        order: 'm',
+        name: 'Quay',
+        latitudeDeg: 45.65,
+        longitudeDeg: 13.76,
+        elevationM: 3,
+        zone: 'Europe/Rome',
+        framing: {
+          bearingDeg: 300,
+          tiltDeg: 6,
+          focalLengthMm: 35,
+          sensorWidthMm: 36,
+          sensorHeightMm: 24,
+          orientation: 'landscape',
+          cameraDistanceM: 5,
+          cameraHeightM: 1.4,
+        },
+        skyline: { a: { azimuthDeg: 70, altitudeDeg: 9 } },
+        skylineOrigin: 'by eye',
+        groundReflectance: 0.35,
+        groundNote: 'pale stone',
+        parkingNote: '',
+        walkInMin: 4,
+        permission: 'asked',
+        permissionNote: 'port office',
+        footTrafficNote: '',
+        windNote: '',
+        powerNote: '',
+        hazardsNote: 'water',
+      },
+    },
+    setups: {},
+  };
+  const upgraded = upgradeDocument(written, SHOOT_STEPS);
+  const checked = upgraded.ok ? checkDocument(SHOOT, upgraded.value) : upgraded;
+
+  test('it passes the present check', () => expect(checked).toMatchObject({ ok: true }));
+
+  test('nothing it said is lost, and nothing is claimed of what it did not know', () => {
+    expect(checked).toMatchObject({ value: { ...written, version: SHOOT_VERSION } });
+    expect(checked).toMatchObject({
+      value: { spots: { quay: { terrain: null, footTraffic: 'unknown', photos: {} } } },
+    });
+  });
+
+  test('spots that are no map are left for the check to name', () => {
+    const broken = upgradeDocument({ ...written, spots: 'none' }, SHOOT_STEPS);
+    expect(broken.ok && checkDocument(SHOOT, broken.value).ok).toBe(false);
   });
 });

@@ -1,7 +1,8 @@
 import { memo, type ReactNode } from 'react';
 
 import { editSpotFraming } from '../../../core/plan/edits.ts';
-import type { ShootFraming, Spot } from '../../../core/plan/shoot.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
+import type { ShootFraming } from '../../../core/plan/spot-schema.ts';
 import { projectedFraming } from '../../../core/plan/picture-geometry.ts';
 import { horizontalFieldDeg, verticalFieldDeg } from '../../../core/sky/framing.ts';
 import { wrapDeg360 } from '../../../core/units/angle.ts';

@@ -1,7 +1,8 @@
 import { memo, type ReactNode } from 'react';
 
 import { editSpot } from '../../../core/plan/edits.ts';
-import { PERMISSIONS, type Spot } from '../../../core/plan/shoot.ts';
+import { type Spot } from '../../../core/plan/shoot.ts';
+import { PERMISSIONS } from '../../../core/plan/spot-schema.ts';
 import { useEditShoot } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';

@@ -1,6 +1,6 @@
 import { useState, type ReactNode } from 'react';
 
-import type { ShootFraming } from '../../../core/plan/shoot.ts';
+import type { ShootFraming } from '../../../core/plan/spot-schema.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { formatOf, SENSOR_FORMATS } from './sensor-formats.ts';

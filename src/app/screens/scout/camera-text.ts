@@ -1,4 +1,4 @@
-import type { ShootFraming } from '../../../core/plan/shoot.ts';
+import type { ShootFraming } from '../../../core/plan/spot-schema.ts';
 import { bearingText } from '../../ui/figure-text.ts';
 
 /** '300° WNW · 35 mm · tilt +6°' */

@@ -1,4 +1,5 @@
-import type { Permission, Spot } from '../../../core/plan/shoot.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
+import type { Permission } from '../../../core/plan/spot-schema.ts';
 
 export const PERMISSION_WORDS: Readonly<Record<Permission, string>> = {
   unknown: 'not asked yet',

@@ -1,7 +1,8 @@
 import type { GeoPoint } from '../../../core/place/geo-point.ts';
 import { orderKeyAtEnd } from '../../../core/plan/order-key.ts';
 import { SPOT_DEFAULTS } from '../../../core/plan/spot-defaults.ts';
-import type { Shoot, ShootFraming, Spot } from '../../../core/plan/shoot.ts';
+import type { Shoot, Spot } from '../../../core/plan/shoot.ts';
+import type { ShootFraming } from '../../../core/plan/spot-schema.ts';
 import { sunEvents } from '../../../core/sun-moon/sun-events.ts';
 import { sunPosition } from '../../../core/sun-moon/sun-position.ts';
 

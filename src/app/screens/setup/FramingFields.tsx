@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 import { editSetupFraming } from '../../../core/plan/edits.ts';
 import { framingOf } from '../../../core/plan/picture-geometry.ts';
-import type { ShootFraming } from '../../../core/plan/shoot.ts';
+import type { ShootFraming } from '../../../core/plan/spot-schema.ts';
 import { useEditShoot, useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';

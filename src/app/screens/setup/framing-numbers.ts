@@ -1,4 +1,4 @@
-import type { ShootFraming } from '../../../core/plan/shoot.ts';
+import type { ShootFraming } from '../../../core/plan/spot-schema.ts';
 
 type NumberKey = {
   [Key in keyof ShootFraming]: ShootFraming[Key] extends number ? Key : never;
