@@ -14,6 +14,8 @@ export const SOURCES = {
     'C. F. F. Karney, Algorithms for geodesics, J. Geodesy 87 (2013) 43. doi:10.1007/s00190-012-0578-z',
   rfc5870:
     'A. Mayrhofer, C. Spanring, RFC 5870: A Uniform Resource Identifier for Geographic Locations, IETF, 2010.',
+  openLocationCode:
+    'D. Rinckes, P. Bunge, Open Location Code Specification, 2014, with its test data.',
   explanatorySupplement1992:
     'P. K. Seidelmann (ed.), Explanatory Supplement to the Astronomical Almanac, University Science Books, 1992, ch. 9, pp. 490–493.',
   rp21: 'IES Calculation Procedures Committee, Recommended Practice for the Calculation of Daylight Availability (RP-21), J. Illum. Eng. Soc. 13 (1984) 381–392.',
@@ -40,6 +42,8 @@ export const SOURCES = {
   iso12232:
     'ISO 12232:2019, Photography: Digital still cameras: Determination of exposure index, ISO speed ratings, standard output sensitivity, and recommended exposure index.',
   iso5: 'ISO 5-1:2009, Photography and graphic technology: Density measurements, part 1: Geometry and functional notation (optical density is the logarithm of the reciprocal of transmittance).',
+  exif232:
+    'CIPA DC-008-2019 / JEITA CP-3451E, Exchangeable image file format for digital still cameras: Exif version 2.32.',
   apex1961:
     'ASA PH2.12-1961, American Standard General-Purpose Photographic Exposure Meters (photoelectric type), additive system of photographic exposure.',
   iesHandbook:
@@ -55,6 +59,17 @@ export const SOURCES = {
     'S. Darula, R. Kittler, CIE general sky standard defining luminance distributions, Proc. eSim 2002, Montréal.',
   schaefer1998:
     'B. E. Schaefer, To the visual limits, Sky & Telescope 95 (May 1998) 57, with the listing published beside it.',
+  cie15: 'CIE 15:2018, Colorimetry, 4th ed., Commission Internationale de l’Éclairage.',
+  kim2002:
+    'Y.-S. Kim, B.-H. Cho, B.-S. Kang, D.-I. Hong, Color temperature conversion system and method using the same, US patent 7024034, 2006 (filed 2002).',
+  preetham1999:
+    'A. J. Preetham, P. Shirley, B. Smits, A practical analytic model for daylight, Proc. SIGGRAPH 1999, 91–100.',
+  bradford1985:
+    'K. M. Lam, Metamerism and Colour Constancy, PhD thesis, University of Bradford, 1985.',
+  iec61966:
+    'IEC 61966-2-1:1999, Multimedia systems and equipment: Colour measurement and management, part 2-1: Default RGB colour space sRGB.',
   wgs84:
     'NGA.STND.0036_1.0.0_WGS84, Department of Defense World Geodetic System 1984: its definition and relationships with local geodetic systems (2014).',
+  deviceOrientation:
+    'W3C, DeviceOrientation Event Specification, Candidate Recommendation, 18 August 2016: section 4.1 for the frames and angles, section 5.1 for worked examples.',
 } as const satisfies Record<string, string>;

@@ -1,4 +1,4 @@
-import { useMemo, type ReactNode } from 'react';
+import { Suspense, useMemo, type ReactNode } from 'react';
 
 import { removeSpot } from '../../../core/plan/edits.ts';
 import { setupsAt } from '../../../core/plan/setup-light.ts';
@@ -8,7 +8,7 @@ import { formatDate } from '../../../core/units/civil-time.ts';
 import { useEditShoot, useShoot } from '../../state/documents.tsx';
 import { say } from '../../state/view.ts';
 import { FramingFields } from './FramingFields.tsx';
-import { GroundNotes } from './GroundNotes.tsx';
+import { SiteNotes } from './lazy-sections.ts';
 import { holdLines, sunLines } from './light-sentences.ts';
 import { LightLines } from './LightLines.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
@@ -79,7 +79,9 @@ export function SpotSheet(props: SpotSheetProps): ReactNode {
           </p>
         ) : null}
       </LightLines>
-      <GroundNotes spotId={spotId} spot={spot} />
+      <Suspense fallback={null}>
+        <SiteNotes spotId={spotId} spot={spot} date={shoot.date} />
+      </Suspense>
       <RemoveSpot spotId={spotId} spot={spot} />
     </>
   );

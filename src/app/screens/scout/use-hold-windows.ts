@@ -2,7 +2,12 @@ import { useMemo } from 'react';
 
 import { setupLight } from '../../../core/plan/setup-light.ts';
 import { recipeInput } from '../../../core/plan/setup-question.ts';
-import { verdictOf, type SetupColumn, type Verdict } from '../../../core/plan/setup-column.ts';
+import {
+  verdictOf,
+  type SetupColumn,
+  type SetupColumnInput,
+  type Verdict,
+} from '../../../core/plan/setup-column.ts';
 import { judgeRecipe } from '../../../core/strobe/judge-recipe.ts';
 import { civilDateOf, dayOfYear } from '../../../core/units/civil-time.ts';
 import { setupColumnInput, useSetupColumn } from '../../state/columns.ts';
@@ -21,15 +26,18 @@ export function useHoldWindows(setupId: string | null): HoldDay | null {
   const column = useSetupColumn(setupId);
   return useMemo(() => {
     const input = setupId === null ? null : setupColumnInput(shoot, kit, setupId);
-    if (column === null || input === null) return null;
-    const { question, scene } = input;
-    const light = setupLight(scene);
-    const verdictAt = (instantMs: number): Verdict => {
-      if (question === null) return 'not-asked';
-      const day = dayOfYear(civilDateOf(instantMs, scene.zone));
-      const recipe = recipeInput(question, light({ instantMs, dayOfYear: day }));
-      return recipe === null ? 'no-sky' : verdictOf(judgeRecipe(recipe));
-    };
-    return { column, windows: holdWindows(column, verdictAt) };
+    return column === null || input === null ? null : holdDay(input, column);
   }, [column, shoot, kit, setupId]);
+}
+
+/** The windows in a column, their ends searched with the light at the minute. */
+export function holdDay({ question, scene }: SetupColumnInput, column: SetupColumn): HoldDay {
+  const light = setupLight(scene);
+  const verdictAt = (instantMs: number): Verdict => {
+    if (question === null) return 'not-asked';
+    const day = dayOfYear(civilDateOf(instantMs, scene.zone));
+    const recipe = recipeInput(question, light({ instantMs, dayOfYear: day }));
+    return recipe === null ? 'no-sky' : verdictOf(judgeRecipe(recipe));
+  };
+  return { column, windows: holdWindows(column, verdictAt) };
 }

@@ -23,7 +23,12 @@ export function useScouted(): { readonly scouted: Scouted | null; readonly minut
   const id = [view.spotId, setupSpotId].find((one) => one && shoot.spots[one]) ?? ids[0] ?? null;
   const spot = (id === null ? undefined : shoot.spots[id]) ?? null;
   const setup = id === null ? null : setupHere(shoot, id, view.setupId);
-  const sunAsked = spot && JSON.stringify({ ...spot, name: '', order: '' });
+  const sunAsked = useMemo(
+    () =>
+      spot &&
+      JSON.stringify({ ...spot, name: '', order: '', terrain: null, photos: {}, readings: {} }),
+    [spot],
+  );
   const sun = useMemo(
     () => (sunAsked === null ? null : sunDay(JSON.parse(sunAsked) as Spot, shoot.date)),
     [sunAsked, shoot.date],

@@ -23,16 +23,19 @@ export function useSpotLight(
   setup: Setup | null,
   minuteMs: number,
 ): SeenLight {
-  const taken = setup?.framing === null ? setup : null;
-  const asked = JSON.stringify(
-    sceneOf(spot, spot.framing, {
-      patch: taken?.patch ?? null,
-      people: taken?.people ?? 1,
-      spacingM: taken?.spacingM ?? 0,
-      faceHeightM: taken?.faceHeightM ?? FACE_HEIGHT_M,
-      condition: shoot.condition,
-    }),
-  );
+  const { condition } = shoot;
+  const asked = useMemo(() => {
+    const taken = setup?.framing === null ? setup : null;
+    return JSON.stringify(
+      sceneOf(spot, spot.framing, {
+        patch: taken?.patch ?? null,
+        people: taken?.people ?? 1,
+        spacingM: taken?.spacingM ?? 0,
+        faceHeightM: taken?.faceHeightM ?? FACE_HEIGHT_M,
+        condition,
+      }),
+    );
+  }, [spot, setup, condition]);
   const scene = useMemo(() => JSON.parse(asked) as SetupScene, [asked]);
   const read = useMemo(() => setupLight(scene), [scene]);
   const light = useMemo(

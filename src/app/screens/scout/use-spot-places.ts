@@ -2,12 +2,12 @@ import { useCallback, useMemo, useState } from 'react';
 
 import type { GeoPoint } from '../../../core/place/geo-point.ts';
 import { addSpot, editSpot } from '../../../core/plan/edits.ts';
+import { newSpot } from '../../../core/plan/new-spot.ts';
 import type { Spot } from '../../../core/plan/shoot.ts';
 import { useAtlas, type Surroundings } from '../../state/atlas.ts';
 import { useEditShoot, useShoot } from '../../state/documents.tsx';
 import { useServices } from '../../state/services.ts';
 import { look, say } from '../../state/view.ts';
-import { newSpot } from './new-spot.ts';
 import { elevationFinding, movedFar, type PlaceFindings } from './place-findings.ts';
 
 export type SpotPlaces = {

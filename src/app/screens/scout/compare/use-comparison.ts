@@ -1,0 +1,76 @@
+import { useEffect, useMemo, useState } from 'react';
+
+import { inOrder } from '../../../../core/plan/order-key.ts';
+import { setupsAt } from '../../../../core/plan/setup-light.ts';
+import type { Kit } from '../../../../core/plan/kit.ts';
+import type { SetupColumnInput } from '../../../../core/plan/setup-column.ts';
+import type { Shoot } from '../../../../core/plan/shoot.ts';
+import { setupColumnInput } from '../../../state/columns.ts';
+import { useKit, useShoot } from '../../../state/documents.tsx';
+import { useServices } from '../../../state/services.ts';
+import { sunDay } from '../sun-day.ts';
+import { holdDay, type HoldDay } from '../use-hold-windows.ts';
+import { comparisonRow, type ComparisonRow } from './comparison-row.ts';
+
+/** With the setup of each spot, or with the lights of one setup carried to every spot. */
+export type ComparedLights = 'own' | string;
+
+/** One row for each spot; figures of the light come in as the worker finds them. */
+export function useComparison(lights: ComparedLights): readonly ComparisonRow[] {
+  const shoot = useShoot();
+  const kit = useKit();
+  const { compute } = useServices();
+  const [days, setDays] = useState<ReadonlyMap<string, HoldDay>>(new Map());
+  const inputs = useMemo(() => comparedInputs(shoot, kit, lights), [shoot, kit, lights]);
+  const suns = useMemo(
+    () => new Map(inOrder(shoot.spots).map(([id, spot]) => [id, sunDay(spot, shoot.date)])),
+    [shoot.spots, shoot.date],
+  );
+  useEffect(
+    function askForDays() {
+      let current = true;
+      setDays(new Map());
+      for (const [spotId, input] of inputs)
+        void compute
+          .request(`compare ${spotId}`, { kind: 'setup-column', input })
+          .then((column) => {
+            if (!current || column === null) return;
+            const day = holdDay(input, column);
+            setDays((before) => new Map(before).set(spotId, day));
+          })
+          .catch((error: unknown) => console.error(error));
+      return () => {
+        current = false;
+      };
+    },
+    [compute, inputs],
+  );
+  return useMemo(
+    () =>
+      inOrder(shoot.spots).flatMap(([spotId, spot]) => {
+        const sun = suns.get(spotId);
+        if (sun === undefined) return [];
+        const asked = inputs.has(spotId);
+        return comparisonRow(spotId, spot, sun, asked ? (days.get(spotId) ?? null) : 'no-lights');
+      }),
+    [shoot.spots, suns, inputs, days],
+  );
+}
+
+/** A spot without a setup of its own has no lights to judge, unless some are carried there. */
+export function comparedInputs(
+  shoot: Shoot,
+  kit: Kit,
+  lights: ComparedLights,
+): ReadonlyMap<string, SetupColumnInput> {
+  const inputs = new Map<string, SetupColumnInput>();
+  for (const [spotId] of inOrder(shoot.spots)) {
+    const carried = lights === 'own' ? undefined : shoot.setups[lights];
+    const setup = carried ?? setupsAt(shoot, spotId)[0]?.[1];
+    if (setup === undefined) continue;
+    const there = { ...setup, spotId, framing: carried === undefined ? setup.framing : null };
+    const input = setupColumnInput({ ...shoot, setups: { there } }, kit, 'there');
+    if (input !== null) inputs.set(spotId, input);
+  }
+  return inputs;
+}
