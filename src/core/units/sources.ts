@@ -64,6 +64,8 @@ export const SOURCES = {
     'Y.-S. Kim, B.-H. Cho, B.-S. Kang, D.-I. Hong, Color temperature conversion system and method using the same, US patent 7024034, 2006 (filed 2002).',
   preetham1999:
     'A. J. Preetham, P. Shirley, B. Smits, A practical analytic model for daylight, Proc. SIGGRAPH 1999, 91–100.',
+  windLoads:
+    'EN 1991-1-4:2005, Eurocode 1: Actions on structures, part 1-4: Wind actions: velocity pressure and force coefficients.',
   bradford1985:
     'K. M. Lam, Metamerism and Colour Constancy, PhD thesis, University of Bradford, 1985.',
   iec61966:
