@@ -3,7 +3,6 @@ import fc from 'fast-check';
 import {
   addLight,
   addSetup,
-  addSkylinePoint,
   addSpot,
   editLight,
   editSetup,
@@ -13,11 +12,11 @@ import {
   editSpotFraming,
   removeLight,
   removeSetup,
-  removeSkylinePoint,
   removeSpot,
   together,
   type Edit,
 } from '../../src/core/plan/edits.ts';
+import { addSkylinePoint, removeSkylinePoint } from '../../src/core/plan/skyline-edits.ts';
 import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
 import type { Shoot } from '../../src/core/plan/shoot.ts';
 import { defined } from './defined.ts';

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 
 import { SKY_CONDITIONS } from '../../src/core/daylight/sky-condition.ts';
 import type { Kit } from '../../src/core/plan/kit.ts';
-import { POWER_SCALES } from '../../src/core/plan/kit.ts';
-import { HOLD_REFERENCES, MOTIONS, ROLES, type Shoot } from '../../src/core/plan/shoot.ts';
+import { FILTER_KINDS, POWER_SCALES } from '../../src/core/plan/kit.ts';
+import { HOLD_REFERENCES, MOTIONS, POSES, ROLES } from '../../src/core/plan/setup-schema.ts';
+import { type Shoot } from '../../src/core/plan/shoot.ts';
 import {
   record,
   number,
@@ -29,6 +30,10 @@ const camera = record({
   baseIso: number(25, 1600),
   maxIso: number(100, 409600),
   step: fc.constantFrom('third' as const, 'half' as const),
+  autofocusLimitEv: number(-10, 5),
+  minKelvin: number(1500, 6000),
+  maxKelvin: number(5000, 20000),
+  massKg: number(0, 20),
 });
 
 const lens = record({
@@ -40,6 +45,7 @@ const lens = record({
   maxFNumber: number(0.7, 128),
   threadMm: orNull(number(20, 200)),
   leafShutterS: orNull(number(1 / 4000, 1 / 30)),
+  massKg: number(0, 20),
 });
 
 const head = record({
@@ -67,6 +73,12 @@ const head = record({
   hssLossStops: orNull(number(0, 5)),
   hssMeasured: fc.boolean(),
   flashDurationS: orNull(number(1e-5, 1 / 20)),
+  flashDurationLowestS: orNull(number(1e-6, 1 / 20)),
+  burstPops: orNull(whole(1, 10000)),
+  burstRestS: number(0, 3600),
+  batteryId: orNull(id),
+  flashKelvin: number(3000, 8000),
+  massKg: number(0, 50),
   recycleS: number(0.05, 60),
   popsPerCharge: whole(1, 100000),
 });
@@ -82,23 +94,56 @@ const modifier = record({
   diffuserStops: orNull(number(0, 4)),
   baffleStops: orNull(number(0, 4)),
   gridStops: orNull(number(0, 6)),
+  beamDeg: orNull(number(2, 180)),
+  gridBeamDeg: orNull(number(2, 180)),
+  settings: mapOf(record({ order, name, beamDeg: number(2, 180), stops: number(-6, 6) })),
+  massKg: number(0, 50),
 });
 
 const filter = record({
   order,
   name,
-  kind: fc.constantFrom('nd' as const, 'polariser' as const, 'colour' as const),
+  kind: fc.constantFrom(...FILTER_KINDS),
   stops: number(0, 20),
+  maxStops: orNull(number(0, 20)),
+  miredShift: number(-400, 400),
+  greenStops: number(-3, 3),
+  ringMm: number(0, 30),
   engraving: fc.string({ maxLength: 12 }),
   threadMm: orNull(number(20, 200)),
 });
 
-const gel = record({ order, name, stops: number(0, 8), miredShift: number(-400, 400) });
+const gel = record({
+  order,
+  name,
+  stops: number(0, 8),
+  miredShift: number(-400, 400),
+  greenStops: number(-3, 3),
+});
+
+const stand = record({
+  order,
+  name,
+  owned: whole(1, 20),
+  maxHeightM: number(0.2, 12),
+  legSpreadM: number(0.1, 3),
+  legs: fc.constantFrom(3 as const, 4 as const),
+  massKg: number(0, 100),
+  maxGustMS: number(1, 40),
+});
+
+const battery = record({
+  order,
+  name,
+  owned: whole(1, 50),
+  wattHours: number(0.1, 5000),
+  massKg: number(0, 50),
+});
 
 /** A kit that keeps its schema, with at least one item on every shelf. */
 export const kitArbitrary: fc.Arbitrary<Kit> = record({
   format: fc.constant('undersky-kit' as const),
-  version: fc.constant(1 as const),
+  version: fc.constant(2 as const),
   id,
   cameras: filled(camera),
   lenses: filled(lens),
@@ -106,6 +151,8 @@ export const kitArbitrary: fc.Arbitrary<Kit> = record({
   modifiers: filled(modifier),
   filters: filled(filter),
   gels: filled(gel),
+  stands: filled(stand),
+  batteries: filled(battery),
 });
 
 const lightFrom = (kit: Kit): fc.Arbitrary<Shoot['setups'][string]['lights'][string]> =>
@@ -119,7 +166,21 @@ const lightFrom = (kit: Kit): fc.Arbitrary<Shoot['setups'][string]['lights'][str
     diffuser: fc.boolean(),
     baffle: fc.boolean(),
     grid: fc.boolean(),
+    modifierSettingId: orNull(id),
     gelId: orNull(oneOf(kit.gels)),
+    secondGelId: orNull(oneOf(kit.gels)),
+    standId: orNull(oneOf(kit.stands)),
+    featherDeg: number(0, 80),
+    bounce: orNull(
+      record({
+        reflectance: number(0.01, 0.95),
+        colour: fc.constantFrom('', 'c8b49a'),
+        headToSurfaceM: number(0.1, 20),
+        incidenceDeg: number(0, 80),
+        exitDeg: number(0, 80),
+        panelSideM: orNull(number(0.1, 20)),
+      }),
+    ),
     distanceM: number(0.2, 30),
     angleDeg: number(-180, 180),
     heightM: number(0, 8),
@@ -150,6 +211,11 @@ const setupFrom = (kit: Kit, spots: Shoot['spots']): fc.Arbitrary<Shoot['setups'
     people: whole(1, 20),
     spacingM: number(0.2, 5),
     faceHeightM: number(0.3, 4),
+    rows: whole(1, 5),
+    rowSpacingM: number(0.2, 5),
+    pose: fc.constantFrom(...POSES),
+    darkestSkin: number(0.03, 0.9),
+    lightestSkin: number(0.03, 0.9),
     spreadLimitStops: positive(3),
     motion: fc.constantFrom(...MOTIONS),
     tripod: fc.boolean(),
@@ -167,6 +233,13 @@ const setupFrom = (kit: Kit, spots: Shoot['spots']): fc.Arbitrary<Shoot['setups'
         noNullPrototype: true,
       }),
     ),
+    whiteBalanceKelvin: number(2000, 15000),
+    whiteBalanceTint: number(-50, 50),
+    ambientKelvin: orNull(number(1800, 25000)),
+    graduationFraction: number(-0.5, 0.5),
+    frames: whole(1, 5000),
+    airC: number(-30, 45),
+    gustMS: orNull(number(0, 40)),
     clockPinned: fc.boolean(),
     holdPinned: fc.boolean(),
     framingPinned: fc.boolean(),
@@ -181,7 +254,7 @@ export const shootWithKitArbitrary: fc.Arbitrary<{ readonly shoot: Shoot; readon
   .chain(([kit, spots]) =>
     record({
       format: fc.constant('undersky-shoot' as const),
-      version: fc.constant(2 as const),
+      version: fc.constant(3 as const),
       id,
       title: name,
       date: fc.constantFrom('2027-05-14', '2028-02-29', '2011-12-30'),

@@ -1,7 +1,9 @@
+import type { Declination } from '../../atlas/declination.ts';
 import { loadOutline, type Outline, type OutlineDetail } from '../../atlas/outline.ts';
 import type { NearPlace, PlaceNames } from '../../atlas/place-names.ts';
 import type { ZoneAt } from '../../atlas/zone-at.ts';
 import type { GeoPoint } from '../../core/place/geo-point.ts';
+import type { Result } from '../../core/units/result.ts';
 import { useServices, type Services } from './services.ts';
 
 /** What is known of a place without asking any network but the app's own files. */
@@ -12,6 +14,8 @@ export type Atlas = {
   /** Fetched when first asked for. */
   readonly places: () => Promise<PlaceNames>;
   readonly surroundings: (point: GeoPoint) => Promise<Surroundings>;
+  /** Magnetic, on a civil date; in a sentence why there is none. */
+  readonly declination: (point: GeoPoint, date: string) => Promise<Result<Declination, string>>;
 };
 
 const atlases = new WeakMap<Services, Atlas>();
@@ -45,6 +49,10 @@ function atlasOf({ ownFile }: Services): Atlas {
     surroundings: async (point) => {
       const [names, zoneAt] = await Promise.all([places(), findZone('all')]);
       return { zone: await zoneAt(point), near: names.nearest(point) };
+    },
+    declination: async (point, date) => {
+      const { declinationAt } = await import('../../atlas/declination.ts');
+      return declinationAt(point, date);
     },
   };
 }

@@ -7,6 +7,7 @@ import { describeFault } from '../../core/plan/check-document.ts';
 import type { ReadProblem, ShootRepository } from '../../storage/shoot-repository.ts';
 import type { Result } from '../../core/units/result.ts';
 import { useServices } from './services.ts';
+import { useGrounded } from './use-grounded.ts';
 import { say } from './view.ts';
 
 type Documents = { readonly shoot: Shoot; readonly kit: Kit };
@@ -38,12 +39,13 @@ export function DocumentsProvider(props: DocumentsProviderProps): ReactNode {
     },
     [repository, kitId],
   );
+  const grounded = useGrounded(shoot?.ok === true ? shoot.value : null);
   if (shoot === null || kit === null) return waiting;
   if (!shoot.ok) return <NotOpened what="This shoot" problem={shoot.problem} />;
   if (!kit.ok) return <NotOpened what="The kit" problem={kit.problem} />;
-  if (shoot.value.id !== shootId) return waiting;
+  if (grounded === null || grounded.id !== shootId) return waiting;
   return (
-    <DocumentsContext value={{ shoot: shoot.value, kit: kit.value }}>{children}</DocumentsContext>
+    <DocumentsContext value={{ shoot: grounded, kit: kit.value }}>{children}</DocumentsContext>
   );
 }
 

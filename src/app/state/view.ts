@@ -1,11 +1,15 @@
 import { create } from 'zustand';
 
+import type { GeoPoint } from '../../core/place/geo-point.ts';
+
 /** What this tab looks at; nothing of it is part of the shoot. */
 type View = {
   readonly spotId: string | null;
   readonly setupId: string | null;
   /** The minute everything is shown for. */
   readonly minuteMs: number | null;
+  /** A place that the map shows and marks, though no spot stands there. */
+  readonly shownPlace: { readonly point: GeoPoint; readonly name: string } | null;
   /** The last thing said to the user, for screen readers too. */
   readonly said: string;
 };
@@ -14,6 +18,7 @@ export const useView = create<View>(() => ({
   spotId: null,
   setupId: null,
   minuteMs: null,
+  shownPlace: null,
   said: '',
 }));
 

@@ -1,10 +1,12 @@
 import {
+  GENERIC_BATTERIES,
   GENERIC_CAMERAS,
   GENERIC_FILTERS,
   GENERIC_KIT_GELS,
   GENERIC_HEADS,
   GENERIC_LENSES,
   GENERIC_KIT_MODIFIERS,
+  GENERIC_STANDS,
 } from './generic-kit.data.ts';
 import { KIT_FORMAT, KIT_VERSION, type Kit } from './kit.ts';
 import { inWrittenOrder } from './order-key.ts';
@@ -23,6 +25,7 @@ export function demoKit(): Kit {
     heads: inWrittenOrder({
       'head-600': {
         ...named(GENERIC_HEADS, 'Battery head, 600 Ws'),
+        batteryId: 'battery-90',
         readings: {
           reflector: {
             fNumber: 32,
@@ -36,7 +39,7 @@ export function demoKit(): Kit {
           },
         },
       },
-      'head-400': named(GENERIC_HEADS, 'Battery head, 400 Ws'),
+      'head-400': { ...named(GENERIC_HEADS, 'Battery head, 400 Ws'), batteryId: 'battery-40' },
     }),
     modifiers: inWrittenOrder({
       reflector: named(GENERIC_KIT_MODIFIERS, 'Hard reflector, 18 cm'),
@@ -52,6 +55,14 @@ export function demoKit(): Kit {
     gels: inWrittenOrder({
       'cto-full': named(GENERIC_KIT_GELS, 'Full CTO, family A'),
       'cto-half': named(GENERIC_KIT_GELS, '1/2 CTO, family A'),
+    }),
+    stands: inWrittenOrder({
+      'stand-heavy': named(GENERIC_STANDS, 'Heavy stand, 3.8 m'),
+      'stand-light': named(GENERIC_STANDS, 'Light stand, 2.6 m'),
+    }),
+    batteries: inWrittenOrder({
+      'battery-90': named(GENERIC_BATTERIES, 'Head battery, 90 Wh'),
+      'battery-40': named(GENERIC_BATTERIES, 'Head battery, 40 Wh'),
     }),
   };
 }

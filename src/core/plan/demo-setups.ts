@@ -1,6 +1,6 @@
 import { inWrittenOrder } from './order-key.ts';
 import { LIGHT_DEFAULTS, SETUP_DEFAULTS } from './setup-defaults.ts';
-import type { Light, Setup } from './shoot.ts';
+import type { Light, Setup } from './setup-schema.ts';
 
 /** The pictures of the demo shoot. Invented. */
 export const demoSetups = (): Record<string, Setup> =>

@@ -1,5 +1,6 @@
 import type { Kit, KitShelf } from './kit.ts';
-import type { Light, Setup, Shoot, Spot } from './shoot.ts';
+import type { Light, Setup } from './setup-schema.ts';
+import type { Shoot, Spot } from './shoot.ts';
 import type { ShootFraming } from './spot-schema.ts';
 
 /** A change written on an immer draft; it reads no clock and makes no ids. */
@@ -53,24 +54,6 @@ export const editSetupFraming =
     if (setup === undefined || spot === undefined) return;
     setup.framing ??= { ...spot.framing };
     Object.assign(setup.framing, fields);
-  };
-
-export const addSkylinePoint =
-  (
-    spotId: string,
-    pointId: string,
-    point: { readonly azimuthDeg: number; readonly altitudeDeg: number },
-  ): Edit<Shoot> =>
-  (shoot) => {
-    const spot = shoot.spots[spotId];
-    if (spot !== undefined) spot.skyline[pointId] = { ...point };
-  };
-
-export const removeSkylinePoint =
-  (spotId: string, pointId: string): Edit<Shoot> =>
-  (shoot) => {
-    const spot = shoot.spots[spotId];
-    if (spot !== undefined) delete spot.skyline[pointId];
   };
 
 export const addSetup =

@@ -8,7 +8,7 @@ import {
 } from '../strobe/head.ts';
 import type { Result } from '../units/result.ts';
 import type { Gel, Head, Modifier } from './kit.ts';
-import type { Light } from './shoot.ts';
+import type { Light } from './setup-schema.ts';
 
 /** A head with its modifier on, as a light of a recipe takes it. */
 export type ModifiedHead = HeadFigure;

@@ -1,13 +1,14 @@
 import type { Kit } from './kit.ts';
 import { inOrder, orderKeyAtEnd } from './order-key.ts';
 import { LIGHT_DEFAULTS } from './setup-defaults.ts';
-import type { Light, LightRole } from './shoot.ts';
+import type { Light, LightRole } from './setup-schema.ts';
 
 const STANDS: Readonly<Record<LightRole, Pick<Light, 'stops' | 'distanceM' | 'angleDeg'>>> = {
   key: { stops: 0, distanceM: 2, angleDeg: 35 },
   fill: { stops: -1.6, distanceM: 2.5, angleDeg: -10 },
   rim: { stops: -0.5, distanceM: 3, angleDeg: -150 },
   background: { stops: -1, distanceM: 3, angleDeg: 150 },
+  cross: { stops: -0.3, distanceM: 3, angleDeg: -110 },
 };
 
 /** A light to start from, the first head that is still in the car; null when the kit has no head or modifier. */

@@ -3,7 +3,8 @@ import type { Kit } from './kit.ts';
 import { newLight } from './new-light.ts';
 import { inOrder, orderKeyAtEnd, orderKeyBetween } from './order-key.ts';
 import { SETUP_DEFAULTS } from './setup-defaults.ts';
-import type { Setup, Shoot } from './shoot.ts';
+import type { Setup } from './setup-schema.ts';
+import type { Shoot } from './shoot.ts';
 
 type Wanted = Pick<Setup, 'name' | 'spotId' | 'startClock'> & {
   /** Of the key it starts with, where the kit has a head and a modifier. */

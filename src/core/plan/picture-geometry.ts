@@ -1,5 +1,6 @@
 import type { Framing } from '../sky/framing.ts';
-import type { Setup, Spot } from './shoot.ts';
+import type { Setup } from './setup-schema.ts';
+import type { Spot } from './shoot.ts';
 import type { ShootFraming } from './spot-schema.ts';
 
 /** The framing a setup is taken with: its own, or its spot's. */

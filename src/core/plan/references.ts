@@ -28,12 +28,15 @@ export const kitReferences = (shoot: Shoot): readonly KitReference[] =>
           shelf: 'modifiers' as const,
           id: light.modifierId,
         },
-        ...(light.gelId === null
-          ? []
-          : [{ path: `${at}.lights.${lightId}.gelId`, shelf: 'gels' as const, id: light.gelId }]),
+        ...named(`${at}.lights.${lightId}.gelId`, 'gels', light.gelId),
+        ...named(`${at}.lights.${lightId}.secondGelId`, 'gels', light.secondGelId),
+        ...named(`${at}.lights.${lightId}.standId`, 'stands', light.standId),
       ]),
     ];
   });
+
+const named = (path: string, shelf: KitShelf, id: string | null): readonly KitReference[] =>
+  id === null ? [] : [{ path, shelf, id }];
 
 /** Ids of spots that a setup names and the shoot does not have; none in a kit. */
 export const missingSpotIds = (document: Shoot | Kit): ReadonlySet<string> =>

@@ -6,7 +6,8 @@ import { setupLightAt } from './setup-column.ts';
 import { setupScene, type SetupLight, type SetupScene } from './setup-light.ts';
 import { setupQuestion, setupSources, type KitGap, type SetupSource } from './setup-lights.ts';
 import { recipeInput, type SetupQuestion } from './setup-question.ts';
-import type { Setup, Shoot, Spot } from './shoot.ts';
+import type { Setup } from './setup-schema.ts';
+import type { Shoot, Spot } from './shoot.ts';
 import type { ShootFraming } from './spot-schema.ts';
 
 export type SetupCaseInput = {

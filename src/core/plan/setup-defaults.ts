@@ -1,4 +1,4 @@
-import type { Light, Setup } from './shoot.ts';
+import type { Light, Setup } from './setup-schema.ts';
 
 /** What a setup asks before anything is decided: one posing person, the sky a stop under its patch. */
 export const SETUP_DEFAULTS: Omit<
@@ -13,6 +13,11 @@ export const SETUP_DEFAULTS: Omit<
   people: 1,
   spacingM: 0.7,
   faceHeightM: 1.65,
+  rows: 1,
+  rowSpacingM: 0.8,
+  pose: 'standing',
+  darkestSkin: 0.12,
+  lightestSkin: 0.45,
   spreadLimitStops: 0.33,
   motion: 'posing',
   tripod: false,
@@ -23,6 +28,13 @@ export const SETUP_DEFAULTS: Omit<
   pinnedFNumber: null,
   pinnedIso: null,
   pinnedFilterIds: null,
+  whiteBalanceKelvin: 5600,
+  whiteBalanceTint: 0,
+  ambientKelvin: null,
+  graduationFraction: 0,
+  frames: 60,
+  airC: 15,
+  gustMS: null,
   clockPinned: false,
   holdPinned: false,
   framingPinned: false,
@@ -38,7 +50,12 @@ export const LIGHT_DEFAULTS: Omit<
   diffuser: false,
   baffle: false,
   grid: false,
+  modifierSettingId: null,
   gelId: null,
+  secondGelId: null,
+  standId: null,
+  featherDeg: 0,
+  bounce: null,
   heightM: 2.3,
   pinnedPowerStops: null,
   distancePinned: false,

@@ -1,6 +1,7 @@
 import type { Edit } from './edits.ts';
 import { editLight, editSetup, editSetupFraming, removeLight, together } from './edits.ts';
-import type { Light, Shoot } from './shoot.ts';
+import type { Light } from './setup-schema.ts';
+import type { Shoot } from './shoot.ts';
 
 /** One change of a setup, or of what has to be owned for it; plain data. */
 export type SetupChange =

@@ -9,7 +9,8 @@ import { atan2Deg, sinDeg } from '../units/angle.ts';
 import { inOrder } from './order-key.ts';
 import { framingOf, projectedFraming } from './picture-geometry.ts';
 import { facePositionsM, type Row } from './row-of-faces.ts';
-import type { Setup, Shoot, Spot } from './shoot.ts';
+import type { Setup } from './setup-schema.ts';
+import type { Shoot, Spot } from './shoot.ts';
 import type { ShootFraming } from './spot-schema.ts';
 
 /** What the light of a setup depends on, plain data. */

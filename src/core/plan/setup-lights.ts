@@ -8,7 +8,8 @@ import { inOrder } from './order-key.ts';
 import { framingOf } from './picture-geometry.ts';
 import { faceSpread, type FaceSpread, type LightStand } from './row-of-faces.ts';
 import type { SetupQuestion } from './setup-question.ts';
-import type { Light, Setup, Spot } from './shoot.ts';
+import type { Light, Setup } from './setup-schema.ts';
+import type { Spot } from './shoot.ts';
 
 /** Something a setup names is not in the kit. */
 export type KitGap = {
@@ -104,7 +105,8 @@ export const ndFor = (
 const recipeLight = (source: SetupSource, setup: Setup, spot: Spot): RecipeLight => {
   const { light, head, output } = source;
   return {
-    role: light.role,
+    // A cross light stands alone on its edge, as a rim does.
+    role: light.role === 'cross' ? 'rim' : light.role,
     stops: light.stops,
     guideNumberM: output.guideNumberM,
     lossStops: output.lossStops,

@@ -9,7 +9,7 @@ import type { Filter, Kit } from './kit.ts';
 import { lightInFrame } from './light-in-frame.ts';
 import { setupCase, type SetupCase, type SetupCaseInput, type SetupGap } from './setup-case.ts';
 import { ndFor } from './setup-lights.ts';
-import { HOLD_REFERENCES, type HoldReference } from './shoot.ts';
+import { HOLD_REFERENCES, type HoldReference } from './setup-schema.ts';
 
 /** The same hold counted from each reference. */
 export type HoldTranslation = Readonly<Record<HoldReference, number>>;

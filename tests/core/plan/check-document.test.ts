@@ -5,7 +5,8 @@ import { checkDocument, describeFault } from '../../../src/core/plan/check-docum
 import { demoKit } from '../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
 import { KIT } from '../../../src/core/plan/kit.ts';
-import { SHOOT, type Setup, type Shoot, type Spot } from '../../../src/core/plan/shoot.ts';
+import { type Setup } from '../../../src/core/plan/setup-schema.ts';
+import { SHOOT, type Shoot, type Spot } from '../../../src/core/plan/shoot.ts';
 import { defined } from '../../support/defined.ts';
 
 const faults = (schema: z.ZodMiniType, value: unknown): readonly string[] => {

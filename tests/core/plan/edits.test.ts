@@ -6,7 +6,6 @@ import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
 import {
   addLight,
   addSetup,
-  addSkylinePoint,
   addSpot,
   editKitItem,
   editLight,
@@ -19,11 +18,11 @@ import {
   removeKitItem,
   removeLight,
   removeSetup,
-  removeSkylinePoint,
   removeSpot,
   together,
   type Edit,
 } from '../../../src/core/plan/edits.ts';
+import { addSkylinePoint, removeSkylinePoint } from '../../../src/core/plan/skyline-edits.ts';
 import type { Kit } from '../../../src/core/plan/kit.ts';
 import type { Shoot } from '../../../src/core/plan/shoot.ts';
 import { defined } from '../../support/defined.ts';

@@ -19,6 +19,12 @@ const head = (changes: Partial<Head> = {}): Head => ({
   hssLossStops: 2,
   hssMeasured: false,
   flashDurationS: null,
+  flashDurationLowestS: null,
+  burstPops: null,
+  burstRestS: 0,
+  batteryId: null,
+  flashKelvin: 5600,
+  massKg: 2,
   recycleS: 1,
   popsPerCharge: 300,
   ...changes,
@@ -36,6 +42,10 @@ const box: Modifier = {
   diffuserStops: 1.2,
   baffleStops: 0.8,
   gridStops: null,
+  beamDeg: null,
+  gridBeamDeg: null,
+  settings: {},
+  massKg: 1,
 };
 
 const reading: Reading = {
@@ -48,7 +58,7 @@ const reading: Reading = {
   diffuser: true,
 };
 
-const gel: Gel = { order: 'n', name: 'Warm', stops: 0.7, miredShift: 159 };
+const gel: Gel = { order: 'n', name: 'Warm', stops: 0.7, miredShift: 159, greenStops: 0 };
 
 const made = (changes: Partial<Parameters<typeof headWithModifier>[0]>) =>
   headWithModifier({

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 
 import { changeEdit, fixEdit, type SetupChange } from '../../../src/core/plan/setup-fix.ts';
 import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
-import type { Setup } from '../../../src/core/plan/shoot.ts';
+import type { Setup } from '../../../src/core/plan/setup-schema.ts';
 import { defined } from '../../support/defined.ts';
 
 const setup = (): Setup => defined(demoShoot().setups.quartet);

@@ -11,7 +11,7 @@ import {
   type KitGap,
 } from '../../../src/core/plan/setup-lights.ts';
 import type { SetupQuestion } from '../../../src/core/plan/setup-question.ts';
-import type { Setup } from '../../../src/core/plan/shoot.ts';
+import type { Setup } from '../../../src/core/plan/setup-schema.ts';
 import { defined } from '../../support/defined.ts';
 
 const spot = defined(demoShoot().spots.pier);

@@ -9,7 +9,7 @@ import {
   removeLight,
 } from '../../../src/core/plan/edits.ts';
 import { setupView, type SetupView } from '../../../src/core/plan/setup-view.ts';
-import { HOLD_REFERENCES } from '../../../src/core/plan/shoot.ts';
+import { HOLD_REFERENCES } from '../../../src/core/plan/setup-schema.ts';
 import { demoMinute, viewOfMinute } from '../../support/demo-minute.ts';
 
 const answer = (view: SetupView) => {

@@ -1,5 +1,6 @@
 import type { Kit } from '../../../src/core/plan/kit.ts';
-import type { Light, Setup, Shoot } from '../../../src/core/plan/shoot.ts';
+import type { Light, Setup } from '../../../src/core/plan/setup-schema.ts';
+import type { Shoot } from '../../../src/core/plan/shoot.ts';
 import { daylightThere, type DaylightThere, type HandCondition } from './daylight.ts';
 import { sin } from './degrees.ts';
 import { angleToSun, frameThere, headThere, type CameraThere, type FrameThere } from './frame.ts';
@@ -142,7 +143,7 @@ function lightsOf(setup: Setup, kit: Kit): readonly LightThere[] {
   return inOrderOf(setup).map((light) => {
     const head = found(kit.heads[light.headId], 'head');
     const modifier = found(kit.modifiers[light.modifierId], 'modifier');
-    const role = light.role === 'background' ? undefined : light.role;
+    const role = light.role === 'background' || light.role === 'cross' ? undefined : light.role;
     const reading = head.readings[light.modifierId];
     const parts =
       (light.diffuser ? found(modifier.diffuserStops ?? undefined, 'diffuser') : 0) +

@@ -2,12 +2,14 @@ import { useState, type ReactNode } from 'react';
 
 import { putKitItem } from '../../../core/plan/edits.ts';
 import {
+  GENERIC_BATTERIES,
   GENERIC_CAMERAS,
   GENERIC_FILTERS,
   GENERIC_HEADS,
   GENERIC_KIT_GELS,
   GENERIC_KIT_MODIFIERS,
   GENERIC_LENSES,
+  GENERIC_STANDS,
 } from '../../../core/plan/generic-kit.data.ts';
 import type { Kit, KitShelf } from '../../../core/plan/kit.ts';
 import { orderKeyAtEnd } from '../../../core/plan/order-key.ts';
@@ -26,6 +28,8 @@ const GENERIC: { readonly [Shelf in KitShelf]: Entries<Shelf> } = {
   modifiers: GENERIC_KIT_MODIFIERS,
   filters: GENERIC_FILTERS,
   gels: GENERIC_KIT_GELS,
+  stands: GENERIC_STANDS,
+  batteries: GENERIC_BATTERIES,
 };
 
 /** A generic entry to begin from; its figures are then the user's to change. */

@@ -25,6 +25,8 @@ export function FilterForm({ id }: { readonly id: string }): ReactNode {
         value={filter.kind}
         options={[
           { value: 'nd', text: 'neutral density' },
+          { value: 'variable-nd', text: 'variable neutral density' },
+          { value: 'graduated-nd', text: 'graduated neutral density' },
           { value: 'polariser', text: 'polariser' },
           { value: 'colour', text: 'colour' },
         ]}

@@ -4,6 +4,7 @@ import type { KitShelf } from '../../../core/plan/kit.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
 import { useKit } from '../../state/documents.tsx';
 import { AddItem } from './AddItem.tsx';
+import { BatteryForm } from './BatteryForm.tsx';
 import { CameraForm } from './CameraForm.tsx';
 import { FilterForm } from './FilterForm.tsx';
 import { GelForm } from './GelForm.tsx';
@@ -12,6 +13,7 @@ import { ItemFrame } from './ItemFrame.tsx';
 import { LensForm } from './LensForm.tsx';
 import { ModifierForm } from './ModifierForm.tsx';
 import { SHELVES } from './shelves.ts';
+import { StandForm } from './StandForm.tsx';
 import './kit.css';
 
 /** What is owned: shelves on the left, the items of one on the right, each open for editing. */
@@ -68,5 +70,9 @@ function formOf(shelf: KitShelf, id: string): ReactNode {
       return <FilterForm id={id} />;
     case 'gels':
       return <GelForm id={id} />;
+    case 'stands':
+      return <StandForm id={id} />;
+    case 'batteries':
+      return <BatteryForm id={id} />;
   }
 }

@@ -48,5 +48,15 @@ export function itemLine(kit: Kit, shelf: KitShelf, id: string): string {
         ? ''
         : `${signedTenths(gel.miredShift).replace('.0', '')} mired, ${tenths(gel.stops)} stops`;
     }
+    case 'stands': {
+      const stand = kit.stands[id];
+      return stand === undefined
+        ? ''
+        : `${stand.owned} owned, up to ${metres(stand.maxHeightM)}, your limit ${stand.maxGustMS} m/s`;
+    }
+    case 'batteries': {
+      const battery = kit.batteries[id];
+      return battery === undefined ? '' : `${battery.owned} owned, ${battery.wattHours} Wh each`;
+    }
   }
 }

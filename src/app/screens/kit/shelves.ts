@@ -31,4 +31,14 @@ export const SHELVES: Readonly<Record<KitShelf, { title: string; one: string; no
     one: 'gel',
     note: 'On the head. They cost flash only; the shift decides the colour, not the name.',
   },
+  stands: {
+    title: 'Stands',
+    one: 'stand',
+    note: 'With leg spread, weight and your own limit: what a gust asks for in ballast is an estimate, not an approval.',
+  },
+  batteries: {
+    title: 'Batteries',
+    one: 'battery',
+    note: 'Watt-hours decide what may fly: carriers ask above 100 Wh and refuse above 160 Wh; ask yours.',
+  },
 };

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 import { addLight } from '../../../core/plan/edits.ts';
 import { newLight, nextRole } from '../../../core/plan/new-light.ts';
-import type { Setup } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
 import { useEditShoot, useKit } from '../../state/documents.tsx';
 import { useServices } from '../../state/services.ts';
 import { ROLE_NAMES } from '../../ui/recipe-text.ts';

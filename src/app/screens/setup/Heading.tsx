@@ -2,7 +2,8 @@ import type { ReactNode } from 'react';
 
 import { framingOf } from '../../../core/plan/picture-geometry.ts';
 import type { SetupView } from '../../../core/plan/setup-view.ts';
-import type { Setup, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
 import { instantAtClock } from '../../../core/units/civil-time.ts';
 import { useShoot } from '../../state/documents.tsx';
 import { headingText, holdText } from './heading-text.ts';

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 
-import { HOLD_REFERENCES } from '../../../core/plan/shoot.ts';
+import { HOLD_REFERENCES } from '../../../core/plan/setup-schema.ts';
 import { isClock } from './read-clock.ts';
 import { HOLD_WORDS } from '../../ui/hold-words.ts';
 import { NumberField } from '../../ui/NumberField.tsx';

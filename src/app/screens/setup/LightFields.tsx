@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 import { removeLight } from '../../../core/plan/edits.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
-import { ROLES } from '../../../core/plan/shoot.ts';
+import { ROLES } from '../../../core/plan/setup-schema.ts';
 import { useEditShoot, useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';

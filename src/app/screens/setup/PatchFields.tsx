@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 
-import type { Setup } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
 import { DEFAULT_PATCH_SIZE } from '../../../core/sky/patch.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import type { AskedProps } from './asked-props.ts';

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 
-import { MOTIONS, type Motion } from '../../../core/plan/shoot.ts';
+import { MOTIONS, type Motion } from '../../../core/plan/setup-schema.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { Switch } from '../../ui/Switch.tsx';

@@ -3,7 +3,7 @@ import { useState, type ReactNode } from 'react';
 import { addSetup, editSetup, removeSetup } from '../../../core/plan/edits.ts';
 import { copyOf, newSetup } from '../../../core/plan/new-setup.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
-import type { Setup } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
 import { useEditShoot, useKit, useShoot } from '../../state/documents.tsx';
 import { useServices } from '../../state/services.ts';
 import { look, say } from '../../state/view.ts';

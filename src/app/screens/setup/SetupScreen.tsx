@@ -3,7 +3,8 @@ import { useDeferredValue, useMemo, type ReactNode } from 'react';
 
 import { inOrder } from '../../../core/plan/order-key.ts';
 import { setupView } from '../../../core/plan/setup-view.ts';
-import type { Setup, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
 import { sunEvents } from '../../../core/sun-moon/sun-events.ts';
 import { dayBoundsMs } from '../../../core/units/civil-time.ts';
 import { useKit, useShoot } from '../../state/documents.tsx';

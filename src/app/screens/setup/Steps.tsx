@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 
 import type { SetupSource } from '../../../core/plan/setup-lights.ts';
-import type { LightRole } from '../../../core/plan/shoot.ts';
+import type { LightRole } from '../../../core/plan/setup-schema.ts';
 import type { LitLight } from '../../../core/strobe/recipe.ts';
 import { AllOnStep } from './AllOnStep.tsx';
 import { CameraStep } from './CameraStep.tsx';

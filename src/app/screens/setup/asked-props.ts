@@ -1,5 +1,6 @@
 import type { SetupView } from '../../../core/plan/setup-view.ts';
-import type { Setup, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
 
 /** A setup whose fields are shown; the view is missing where nothing can be asked. */
 export type AskedProps = {

@@ -1,4 +1,4 @@
-import type { Light } from '../../../core/plan/shoot.ts';
+import type { Light } from '../../../core/plan/setup-schema.ts';
 
 /** A light whose fields are shown. */
 export type LightProps = {

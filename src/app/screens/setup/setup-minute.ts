@@ -1,4 +1,5 @@
-import type { Setup, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
 import type { SunEvents } from '../../../core/sun-moon/sun-events.ts';
 import { dayBoundsMs, instantAtClock } from '../../../core/units/civil-time.ts';
 

@@ -1,5 +1,5 @@
 import { editLight, editSetup } from '../../../core/plan/edits.ts';
-import type { Light, Setup } from '../../../core/plan/shoot.ts';
+import type { Light, Setup } from '../../../core/plan/setup-schema.ts';
 import { useEditShoot } from '../../state/documents.tsx';
 
 type Fields<Entry> = { -readonly [Key in keyof Entry]?: Entry[Key] };

@@ -24,7 +24,7 @@ export function useWorkedOut<Answer>(
     function askWorker() {
       if (asked === null) return undefined;
       let current = true;
-      ask(compute, asked)
+      ask(compute, withoutGround(asked))
         .then((answer) => {
           if (current && answer !== null) setLast({ asked, answer });
         })
@@ -41,3 +41,9 @@ export function useWorkedOut<Answer>(
   if (asked !== null && last?.asked === asked) return { state: 'done', last };
   return { state: asked !== null && failed === asked ? 'failed' : 'waiting', last };
 }
+
+/** The skyline stands with each spot; what it came from stays on the page. */
+const withoutGround = (asked: SetupCaseInput): SetupCaseInput => ({
+  ...asked,
+  shoot: { ...asked.shoot, obstacles: {}, outlineSets: {} },
+});
