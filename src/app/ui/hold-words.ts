@@ -1,4 +1,4 @@
-import type { HoldReference } from '../../core/plan/shoot.ts';
+import type { HoldReference } from '../../core/plan/setup-schema.ts';
 import { tenths } from './figure-text.ts';
 
 /** What a hold is under: to choose from, in a sentence, and beside the other two. */

@@ -3,7 +3,7 @@ import { formatIso } from '../../core/exposure/iso-scale.ts';
 import { formatNd } from '../../core/exposure/lens-filter.ts';
 import { formatShutter } from '../../core/exposure/shutter-scale.ts';
 import type { Camera, Filter, Gel } from '../../core/plan/kit.ts';
-import type { LightRole } from '../../core/plan/shoot.ts';
+import type { LightRole } from '../../core/plan/setup-schema.ts';
 import type { FigureOrigin } from '../../core/strobe/head.ts';
 import type { Recipe } from '../../core/strobe/recipe.ts';
 import { ratioFromStops } from '../../core/units/stops.ts';
@@ -59,6 +59,7 @@ export const ROLE_NAMES: Readonly<Record<LightRole, string>> = {
   fill: 'Fill',
   rim: 'Rim',
   background: 'Background light',
+  cross: 'Cross light',
 };
 
 const DAYLIGHT_K = 5500;

@@ -23,23 +23,42 @@ export type SpotFromWaypoint = {
 export function importEdit(shoot: Shoot, additions: readonly SpotFromWaypoint[]): Edit<Shoot> {
   const orders = orderKeysAtEnd(shoot.spots, additions.length);
   const taken = new Set(spotNames(shoot));
+  const sunset = sunsetBearings(shoot.date);
   return together(
     ...additions.map((addition, index) => {
       const name = addition.waypoint.name?.trim().slice(0, 120) || freeSpotName(taken);
       taken.add(name);
       return addSpot(
         addition.spotId,
-        spotFrom(addition, { name, order: orders[index] ?? '', date: shoot.date }),
+        spotFrom(addition, { name, order: orders[index] ?? '', sunset }),
       );
     }),
   );
+}
+
+type BearingAt = (zone: string, latitudeDeg: number, longitudeDeg: number) => number;
+
+/** One bearing for all within a tenth of a degree of latitude and five of longitude, which moves a sunset by far less than a framing. */
+function sunsetBearings(date: string): BearingAt {
+  const known = new Map<string, number>();
+  return (zone, latitudeDeg, longitudeDeg) => {
+    const cell = [zone, Math.round(latitudeDeg * 10), Math.round(longitudeDeg / 5)].join();
+    const bearingDeg =
+      known.get(cell) ?? sunsetBearingDeg(date, zone, { latitudeDeg, longitudeDeg });
+    known.set(cell, bearingDeg);
+    return bearingDeg;
+  };
 }
 
 const ELEVATION = numberFrom(-450, 9000);
 
 function spotFrom(
   { waypoint, zone, elevationM }: SpotFromWaypoint,
-  { name, order, date }: { readonly name: string; readonly order: string; readonly date: string },
+  {
+    name,
+    order,
+    sunset,
+  }: { readonly name: string; readonly order: string; readonly sunset: BearingAt },
 ): Spot {
   const { latitudeDeg, longitudeDeg, bearingDeg } = waypoint;
   return {
@@ -50,9 +69,7 @@ function spotFrom(
     longitudeDeg,
     elevationM: ELEVATION.safeParse(waypoint.elevationM).data ?? elevationM,
     zone,
-    framing: firstFraming(
-      bearingDeg ?? sunsetBearingDeg(date, zone, { latitudeDeg, longitudeDeg }),
-    ),
+    framing: firstFraming(bearingDeg ?? sunset(zone, latitudeDeg, longitudeDeg)),
     accessNote: waypoint.note.slice(0, TEXT_LENGTH),
   };
 }

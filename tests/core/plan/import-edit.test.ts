@@ -52,14 +52,23 @@ describe('a spot out of a waypoint', () => {
     expect(spot({ elevationM: Number.NaN }).elevationM).toBe(12);
   });
 
-  test('without a bearing the camera faces the sunset', () => {
+  test.each([
+    ['Trieste', 45.66, 13.77],
+    ['south of the equator', -33.87, 18.4],
+  ])('without a bearing the camera faces the sunset, %s', (_, latitudeDeg, longitudeDeg) => {
     // Sunset azimuth from cos A = (sin δ − sin φ sin h) / (cos φ cos h): δ 18.6° on 14 May, h −0.83°.
     const rad = Math.PI / 180;
     const cosA =
-      (Math.sin(18.6 * rad) - Math.sin(45.66 * rad) * Math.sin(-0.83 * rad)) /
-      (Math.cos(45.66 * rad) * Math.cos(-0.83 * rad));
+      (Math.sin(18.6 * rad) - Math.sin(latitudeDeg * rad) * Math.sin(-0.83 * rad)) /
+      (Math.cos(latitudeDeg * rad) * Math.cos(-0.83 * rad));
     const bearingDeg = 360 - Math.acos(cosA) / rad;
-    expect(Math.abs(spot({ bearingDeg: null }).framing.bearingDeg - bearingDeg)).toBeLessThan(1);
+    const shoot = imported(
+      addition({ bearingDeg: null, latitudeDeg: 60 }, 'elsewhere'),
+      addition({ bearingDeg: null, latitudeDeg, longitudeDeg }),
+    );
+    const found = defined(shoot.spots['new']).framing.bearingDeg;
+    // Whole degrees, and a declination of a tenth.
+    expect(Math.abs(found - bearingDeg)).toBeLessThan(1);
   });
 
   test('without a name it is numbered, each by another number', () => {

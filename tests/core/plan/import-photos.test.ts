@@ -44,11 +44,7 @@ describe('photos become places', () => {
 
   test('a walk along the shore does not run together into one place', () => {
     const walk = [0, 20, 40, 60, 80].map((northM) => taken(`at ${northM}`, { northM }));
-    expect(groups(walk)).toEqual([
-      ['at 0', 'at 20'],
-      ['at 40', 'at 60'],
-      ['at 80'],
-    ]);
+    expect(groups(walk)).toEqual([['at 0', 'at 20'], ['at 40', 'at 60'], ['at 80']]);
   });
 
   test('a photo between two places goes to the nearer', () => {
@@ -59,7 +55,11 @@ describe('photos become places', () => {
 
   test('a place stands where the first of its photos was taken, whatever their order', () => {
     const early = taken('early.jpg', { northM: 0 }, { takenAtMs: 1000, bearingDeg: null });
-    const late = taken('late.jpg', { northM: 10 }, { takenAtMs: 2000, bearingDeg: 80, elevationM: 3 });
+    const late = taken(
+      'late.jpg',
+      { northM: 10 },
+      { takenAtMs: 2000, bearingDeg: 80, elevationM: 3 },
+    );
     for (const photos of [
       [early, late],
       [late, early],
@@ -100,8 +100,10 @@ describe('photos become places', () => {
           expect(waypoints.flatMap((one) => one.photos).length).toBe(photos.length);
           for (const { latitudeDeg, longitudeDeg, photos: own } of waypoints)
             for (const photo of own) {
-              const northM = (defined(photo.latitudeDeg ?? undefined) - latitudeDeg) / METRES_NORTH_DEG;
-              const eastM = (defined(photo.longitudeDeg ?? undefined) - longitudeDeg) / METRES_EAST_DEG;
+              const northM =
+                (defined(photo.latitudeDeg ?? undefined) - latitudeDeg) / METRES_NORTH_DEG;
+              const eastM =
+                (defined(photo.longitudeDeg ?? undefined) - longitudeDeg) / METRES_EAST_DEG;
               // The flat metres above are good to 0.5 %.
               expect(Math.hypot(northM, eastM)).toBeLessThan(25.2);
             }
@@ -130,7 +132,12 @@ describe('photos are added to a spot', () => {
       ]),
     ).document;
     const pier = defined(again.spots['pier']);
-    expect(inOrder(pier.photos).map(([, { name }]) => name)).toEqual(['one', 'two', 'three', 'four']);
+    expect(inOrder(pier.photos).map(([, { name }]) => name)).toEqual([
+      'one',
+      'two',
+      'three',
+      'four',
+    ]);
     expect(inOrder(pier.readings).map(([id, { photoId, ev100 }]) => [id, photoId, ev100])).toEqual([
       ['ra', 'a', 14],
       ['r4', 'first', 14],
@@ -143,8 +150,6 @@ describe('photos are added to a spot', () => {
     expect(isSamePhoto(first, { ...first, name: 'copy.jpg' })).toBe(true);
     expect(isSamePhoto(first, { ...first, contentHash: 'b'.repeat(64) })).toBe(true);
     expect(isSamePhoto(first, { ...first, contentHash: 'b'.repeat(64), takenAtMs: 6 })).toBe(false);
-    expect(
-      isSamePhoto(plainPhoto, { ...plainPhoto, contentHash: 'b'.repeat(64) }),
-    ).toBe(false);
+    expect(isSamePhoto(plainPhoto, { ...plainPhoto, contentHash: 'b'.repeat(64) })).toBe(false);
   });
 });

@@ -14,7 +14,7 @@ describe('a photo’s exposure is a reading of the place', () => {
     [16, 1 / 128, 100, 15],
     [1, 1, 100, 0],
     [2, 4, 100, 0],
-    [1.4142135623730951, 2, 3200, -5],
+    [Math.SQRT2, 2, 3200, -5],
   ])('f/%d for %d s at ISO %d is EV %d at ISO 100', (fNumber, shutterS, iso, ev100) => {
     expect(photoEv100({ fNumber, shutterS, iso })).toBeCloseTo(ev100, 9);
   });

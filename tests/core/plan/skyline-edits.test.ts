@@ -23,7 +23,7 @@ const edited = (edit: Edit<Shoot>, shoot: Shoot = demo): Shoot => produce(shoot,
 const pier = (shoot: Shoot): Spot => defined(shoot.spots['pier']);
 
 const terrain = {
-  altitudesDeg: new Array<number>(360).fill(3),
+  altitudesDeg: Array.from({ length: 360 }, () => 3),
   origin: 'N45E012.hgt',
   dated: '2027-05-01',
   latitudeDeg: 45.65,
