@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { playwright } from '@vitest/browser-playwright';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import packageJson from './package.json' with { type: 'json' };
 import { buildAtlasFiles } from './src/atlas/build-atlas-files.ts';
@@ -13,15 +14,56 @@ const browserDependencies = [
   ...Object.keys(packageJson.dependencies).filter(
     (name) => !['zod', '@fontsource-variable/archivo'].includes(name),
   ),
+  '@tmcw/togeojson',
+  'fast-check',
   'zod/mini',
   'react-dom/client',
   'react/jsx-dev-runtime',
   'vitest-browser-react',
 ];
 
+/** Every file of the build is kept at the first visit; the app itself registers the worker. */
+const keptForOffline = VitePWA({
+  injectRegister: false,
+  registerType: 'prompt',
+  includeManifestIcons: false,
+  manifest: {
+    name: 'Undersky',
+    short_name: 'Undersky',
+    description: packageJson.description,
+    start_url: './',
+    scope: './',
+    display: 'standalone',
+    lang: 'en',
+    theme_color: '#292929',
+    background_color: '#dddddd',
+    icons: [
+      { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+      { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+      { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+      {
+        src: 'icon-maskable-512.png',
+        sizes: '512x512',
+        type: 'image/png',
+        purpose: 'maskable',
+      },
+    ],
+  },
+  workbox: {
+    globPatterns: ['**/*.{html,js,css,woff2,json,tsv,svg,png}'],
+    maximumFileSizeToCacheInBytes: 16 * 2 ** 20,
+    navigateFallback: 'index.html',
+    cleanupOutdatedCaches: true,
+    clientsClaim: true,
+    skipWaiting: false,
+    inlineWorkboxRuntime: true,
+    sourcemap: false,
+  },
+});
+
 export default defineConfig({
   base: './',
-  plugins: [react(), buildAtlasFiles()],
+  plugins: [react(), buildAtlasFiles(), keptForOffline],
   build: {
     target: 'es2023',
     modulePreload: { polyfill: false },

@@ -31,12 +31,13 @@ export const refusal = (
 /** The JSON value of a file of unknown origin, without keys that could reach into objects' prototypes. */
 export async function parseFileText(
   source: string | FileText,
+  maxBytes: number,
 ): Promise<Result<unknown, FileProblem>> {
   const size = typeof source === 'string' ? source.length : source.size;
-  if (size > MAX_FILE_BYTES)
+  if (size > maxBytes)
     return refusal(
       'too-large',
-      `The file is too large: found ${Math.ceil(size / 1e5) / 10} MB, expected at most ${MAX_FILE_BYTES / 1e6} MB.`,
+      `The file is too large: found ${Math.ceil(size / 1e5) / 10} MB, expected at most ${maxBytes / 1e6} MB.`,
     );
   const text = typeof source === 'string' ? source : await source.text().catch(() => null);
   if (text === null)

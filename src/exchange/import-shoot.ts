@@ -2,7 +2,9 @@ import { putKitItem, together, type Edit } from '../core/plan/edits.ts';
 import type { Kit, KitShelf } from '../core/plan/kit.ts';
 import { sameValue } from '../core/plan/same-value.ts';
 import type { Shoot } from '../core/plan/shoot.ts';
+import { pictureHashes, type FilePhotos } from './file-photos.ts';
 import type { ShootFile } from './shoot-file.ts';
+import { KIT_SHELVES } from './used-kit.ts';
 
 export type ShootImport = {
   /** To be created. */
@@ -15,6 +17,10 @@ export type ShootImport = {
   readonly added: readonly string[];
   /** Names of items that are here with other figures; those here stay and the shoot uses them. */
   readonly keptAsHere: readonly string[];
+  /** To be kept before the shoot is created. */
+  readonly photos: FilePhotos;
+  /** How many photos of the shoot come without their picture. */
+  readonly photosWithoutPicture: number;
 };
 
 /** What importing a file would do here; nothing that is here changes. `newId` is used where the shoot becomes a copy. */
@@ -41,6 +47,8 @@ export function importShoot({
     kitEdit: together(...missing.map(({ shelf, id, item }) => putKitItem(shelf, id, item))),
     added: missing.map(({ item }) => item.name),
     keptAsHere: different.map(({ item }) => item.name),
+    photos: file.photos,
+    photosWithoutPicture: pictureHashes(file.shoot).size - Object.keys(file.photos).length,
   };
 }
 
@@ -51,6 +59,6 @@ type ShelfItem = {
 };
 
 const itemsOf = (kit: Kit): readonly ShelfItem[] =>
-  (['cameras', 'lenses', 'heads', 'modifiers', 'filters', 'gels'] as const).flatMap((shelf) =>
+  KIT_SHELVES.flatMap((shelf) =>
     Object.entries(kit[shelf]).map(([id, item]) => ({ shelf, id, item })),
   );

@@ -3,24 +3,28 @@
  * maps by id, so that two files can be compared line by line).
  *
  *   format        'undersky-shoot-file'
- *   version       1
+ *   version       2
  *   exportedAtMs  when it was written, epoch milliseconds
  *   shoot         the shoot document, with its own format 'undersky-shoot' and version
  *   kit           a kit document, 'undersky-kit' with its version, holding copies of exactly the
- *                 cameras, lenses, heads, modifiers, filters and gels that the shoot names
+ *                 cameras, lenses, heads, modifiers, filters, gels and stands that the shoot names,
+ *                 and the batteries of those heads
  *   absentKit     items that the shoot names and the kit it came from no longer had, as 'heads.k3f'
+ *   photos        the small pictures that the shoot names and that went along, by content hash
+ *                 (SHA-256): each { type: 'image/jpeg', base64 }, at most 2 MB, without camera data
  *
  * Fields and their bounds: `core/plan/shoot.ts` and `core/plan/kit.ts`. Fields not listed there
  * are left out on reading. All texts are plain text.
  */
-import { KIT, type Kit, type KitShelf } from '../core/plan/kit.ts';
-import { kitReferences, missingSpotFaults } from '../core/plan/references.ts';
-import type { DocumentFault } from '../core/plan/check-document.ts';
+import { KIT, type Kit } from '../core/plan/kit.ts';
+import { missingSpotFaults } from '../core/plan/references.ts';
 import { KIT_STEPS, SHOOT_STEPS, type UpgradeStep } from '../core/plan/shoot-upgrades.ts';
-import { SHOOT, type Shoot } from '../core/plan/shoot.ts';
+import { SHOOT, type Shoot, type Spot } from '../core/plan/shoot.ts';
 import { ok, type Result } from '../core/units/result.ts';
+import { readFilePhotos, writtenPhotos, type ContentHash, type FilePhotos } from './file-photos.ts';
 import { faultsRefusal, filePart, isFields, upgradedPart } from './file-part.ts';
 import { parseFileText, refusal, type FileProblem, type FileText } from './file-text.ts';
+import { absentItems, missingKitFaults, usedKit } from './used-kit.ts';
 
 export const SHOOT_FILE_FORMAT = 'undersky-shoot-file';
 
@@ -28,30 +32,48 @@ export type ShootFile = {
   readonly shoot: Shoot;
   /** Only what the shoot uses. */
   readonly kit: Kit;
+  /** Only what the shoot names. */
+  readonly photos: FilePhotos;
 };
+
+export const MAX_SHOOT_FILE_BYTES = 60e6;
 
 export const writeShootFile = ({
   shoot,
   kit,
+  photos,
   exportedAtMs,
 }: ShootFile & { readonly exportedAtMs: number }): string => {
-  const used = usedOf(shoot, kit);
+  const used = usedKit(shoot, kit);
   const file = {
     format: SHOOT_FILE_FORMAT,
     version: FILE_STEPS.length + 1,
     exportedAtMs,
-    shoot,
+    shoot: asAsked(shoot),
     kit: used,
     absentKit: absentItems(shoot, used),
+    photos: writtenPhotos(shoot, photos),
   };
   return `${JSON.stringify(file, mapsById, 2)}\n`;
 };
 
+/** Without what is worked out when a shoot is opened. */
+const asAsked = (shoot: Shoot): Shoot => ({
+  ...shoot,
+  spots: Object.fromEntries(
+    Object.entries(shoot.spots).map(([id, spot]) => [
+      id,
+      Object.fromEntries(Object.entries(spot).filter(([field]) => field !== 'skylineNow')) as Spot,
+    ]),
+  ),
+});
+
 /** Reads a file of unknown origin; a refusal says in sentences what was found and what was expected. */
 export async function readShootFile(
   source: string | FileText,
+  contentHash: ContentHash,
 ): Promise<Result<ShootFile, FileProblem>> {
-  const parsed = await parseFileText(source);
+  const parsed = await parseFileText(source, MAX_SHOOT_FILE_BYTES);
   if (!parsed.ok) return parsed;
   const file = parsed.value;
   if (!isFields(file) || file['format'] !== SHOOT_FILE_FORMAT)
@@ -67,54 +89,20 @@ export async function readShootFile(
     ...missingKitFaults(shoot.value, kit.value, upgraded.value['absentKit']),
   ];
   if (faults.length > 0) return faultsRefusal(faults);
-  return ok({ shoot: shoot.value, kit: usedOf(shoot.value, kit.value) });
+  const photos = await readFilePhotos(upgraded.value['photos'], shoot.value, contentHash);
+  if (!photos.ok) return photos;
+  return ok({
+    shoot: shoot.value,
+    kit: usedKit(shoot.value, kit.value),
+    photos: photos.value,
+  });
 }
+
+/** Version 2: photos go along. */
+const photosAlong: UpgradeStep = (older) => ({ ...older, photos: {} });
 
 /** The first step turns file version 1 into 2. */
-const FILE_STEPS: readonly UpgradeStep[] = [];
-
-/** A kit of exactly the items that the shoot names, as far as they are there. */
-function usedOf(shoot: Shoot, kit: Kit): Kit {
-  const names = new Set(kitReferences(shoot).map(itemName));
-  const used = <Item>(
-    shelf: KitShelf,
-    items: Readonly<Record<string, Item>>,
-  ): Record<string, Item> =>
-    Object.fromEntries(Object.entries(items).filter(([id]) => names.has(itemName({ shelf, id }))));
-  return {
-    ...kit,
-    cameras: used('cameras', kit.cameras),
-    lenses: used('lenses', kit.lenses),
-    heads: used('heads', kit.heads),
-    modifiers: used('modifiers', kit.modifiers),
-    filters: used('filters', kit.filters),
-    gels: used('gels', kit.gels),
-  };
-}
-
-const itemName = ({ shelf, id }: { readonly shelf: KitShelf; readonly id: string }): string =>
-  `${shelf}.${id}`;
-
-const absentItems = (shoot: Shoot, kit: Kit): readonly string[] =>
-  [
-    ...new Set(
-      kitReferences(shoot)
-        .filter(({ shelf, id }) => !Object.hasOwn(kit[shelf], id))
-        .map(itemName),
-    ),
-  ].toSorted();
-
-const missingKitFaults = (shoot: Shoot, kit: Kit, absent: unknown): readonly DocumentFault[] => {
-  const known: readonly unknown[] = Array.isArray(absent) ? absent : [];
-  return kitReferences(shoot)
-    .filter(({ shelf, id }) => !Object.hasOwn(kit[shelf], id))
-    .filter((reference) => !known.includes(itemName(reference)))
-    .map(({ path, shelf, id }) => ({
-      path: `shoot.${path}`,
-      expected: `the id of one of the ${shelf} in this file`,
-      found: `‘${id}’, which is not there`,
-    }));
-};
+const FILE_STEPS: readonly UpgradeStep[] = [photosAlong];
 
 const kindOfFile = (file: unknown): string => {
   if (!isFields(file)) return Array.isArray(file) ? 'a list' : 'a single value';
@@ -139,10 +127,20 @@ const MAPS: ReadonlySet<string> = new Set([
   'modifiers',
   'filters',
   'gels',
+  'stands',
+  'batteries',
+  'settings',
   'spots',
   'setups',
   'skyline',
-  'lights',
+  'surfaces',
+  'contacts',
+  'checklist',
+  'photos',
   'readings',
+  'obstacles',
+  'outlineSets',
+  'hidden',
+  'lights',
   'pinnedFilterIds',
 ]);

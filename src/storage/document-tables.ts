@@ -1,4 +1,5 @@
 import type { DocumentKind, HistoryEntry } from '../core/plan/history-entry.ts';
+import type { BlobTables } from './blob-tables.ts';
 import type { DocumentName, SettingValue } from './shoot-repository.ts';
 
 /** What a transaction may do. */
@@ -9,6 +10,8 @@ export type DocumentTables = {
   readonly deleteDocument: (name: DocumentName) => Promise<void>;
   /** Of all the documents together, in the order in which they were appended. */
   readonly entriesOf: (names: readonly DocumentName[]) => Promise<readonly HistoryEntry[]>;
+  /** Of every document there is, one after the other. */
+  readonly eachEntry: (visit: (entry: HistoryEntry) => void) => Promise<void>;
   readonly appendEntry: (entry: HistoryEntry) => Promise<void>;
   readonly deleteEntries: (name: DocumentName) => Promise<void>;
   readonly setting: (name: string) => Promise<SettingValue | undefined>;
@@ -21,6 +24,11 @@ export type DocumentStore = {
   readonly transact: <Value>(
     mode: 'read' | 'write',
     work: (tables: DocumentTables) => Promise<Value>,
+  ) => Promise<Value>;
+  /** The same for blobs and files, apart from the documents: a large file holds up no edit. */
+  readonly transactBlobs: <Value>(
+    mode: 'read' | 'write',
+    work: (tables: BlobTables) => Promise<Value>,
   ) => Promise<Value>;
   /** Asks again after every change that may matter. */
   readonly watch: <Value>(

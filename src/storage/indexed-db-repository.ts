@@ -1,6 +1,7 @@
 import { Dexie, liveQuery } from 'dexie';
 
 import type { DocumentKind, HistoryEntry } from '../core/plan/history-entry.ts';
+import type { BlobTables, StoredBlob, StoredFile } from './blob-tables.ts';
 import type { DocumentStore, DocumentTables } from './document-tables.ts';
 import type { SettingValue, ShootRepository } from './shoot-repository.ts';
 import { storageSentence } from './storage-sentence.ts';
@@ -27,17 +28,12 @@ function indexedDbStore(databaseName: string): DocumentStore {
     log: '++seq, &id, [kind+documentId]',
     settings: 'name',
   });
+  database.version(2).stores({ blobs: 'hash', files: 'name' });
   const tables = tablesOf(database);
+  const blobs = blobTablesOf(database);
   return {
-    transact: (mode, work) =>
-      Promise.resolve(
-        database.transaction(
-          mode === 'write' ? 'rw' : 'r',
-          database.tables,
-          // Only a function written async lets the database follow its awaits.
-          async () => work(tables),
-        ),
-      ),
+    transact: (mode, work) => transaction(database, mode, DOCUMENTS, async () => work(tables)),
+    transactBlobs: (mode, work) => transaction(database, mode, BLOBS, async () => work(blobs)),
     watch: (query, onValue, onError) => {
       // An error is told as a value: a live query keeps some of them to itself.
       const subscription = liveQuery(() =>
@@ -49,6 +45,37 @@ function indexedDbStore(databaseName: string): DocumentStore {
       return () => subscription.unsubscribe();
     },
     failureSentence: storageSentence,
+  };
+}
+
+const DOCUMENTS = ['documents', 'log', 'settings'];
+const BLOBS = ['blobs', 'files'];
+
+/** Only work written async lets the database follow its awaits. */
+const transaction = <Value>(
+  database: Dexie,
+  mode: 'read' | 'write',
+  tables: readonly string[],
+  work: () => Promise<Value>,
+): Promise<Value> =>
+  Promise.resolve(database.transaction(mode === 'write' ? 'rw' : 'r', [...tables], work));
+
+function blobTablesOf(database: Dexie): BlobTables {
+  const blobs = database.table<StoredBlob, string>('blobs');
+  const files = database.table<StoredFile, string>('files');
+  return {
+    blob: (hash) => blobs.get(hash),
+    blobHashes: () => blobs.toCollection().primaryKeys(),
+    putBlob: async (blob) => {
+      await blobs.put(blob);
+    },
+    deleteBlob: (hash) => blobs.delete(hash),
+    file: async (name) => (await files.get(name))?.file,
+    files: () => files.toArray(),
+    putFile: async (file) => {
+      await files.put(file);
+    },
+    deleteFile: (name) => files.delete(name),
   };
 }
 
@@ -69,6 +96,9 @@ function tablesOf(database: Dexie): DocumentTables {
       for (const { kind, id } of names)
         rows.push(...(await log.where('[kind+documentId]').equals([kind, id]).toArray()));
       return rows.toSorted((first, second) => (first.seq ?? 0) - (second.seq ?? 0));
+    },
+    eachEntry: async (visit) => {
+      await log.each(visit);
     },
     appendEntry: async (entry) => {
       await log.add(entry);

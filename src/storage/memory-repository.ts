@@ -1,4 +1,5 @@
 import type { HistoryEntry } from '../core/plan/history-entry.ts';
+import type { BlobTables, StoredBlob } from './blob-tables.ts';
 import type { DocumentStore, DocumentTables } from './document-tables.ts';
 import type { DocumentName, SettingValue, ShootRepository } from './shoot-repository.ts';
 import { storedRepository } from './stored-repository.ts';
@@ -16,6 +17,7 @@ function memoryStore(): DocumentStore {
   let state: State = { documents: new Map(), log: [], settings: new Map() };
   let last: Promise<unknown> = Promise.resolve();
   const watchers = new Set<() => void>();
+  const blobs = blobTables(new Map(), new Map());
 
   const transact: DocumentStore['transact'] = (mode, work) => {
     const turn = last.then(async () => {
@@ -37,6 +39,7 @@ function memoryStore(): DocumentStore {
 
   return {
     transact,
+    transactBlobs: (_, work) => work(blobs),
     watch: (query, onValue, onError) => {
       const ask = (): void => {
         transact('read', query).then(
@@ -71,6 +74,7 @@ const tablesOf = ({ documents, log, settings }: State): DocumentTables => ({
   deleteDocument: async (name) => void documents.delete(keyOf(name)),
   entriesOf: async (names) =>
     structuredClone(log.filter((entry) => names.some((name) => isOf(name)(entry)))),
+  eachEntry: async (visit) => structuredClone(log).forEach(visit),
   appendEntry: async (entry) => {
     if (log.some(({ id }) => id === entry.id))
       throw new Error(`entry ${entry.id} is there already`);
@@ -80,4 +84,15 @@ const tablesOf = ({ documents, log, settings }: State): DocumentTables => ({
     void log.splice(0, log.length, ...log.filter((entry) => !isOf(name)(entry))),
   setting: async (name) => settings.get(name),
   putSetting: async (name, value) => void settings.set(name, value),
+});
+
+const blobTables = (blobs: Map<string, StoredBlob>, files: Map<string, Blob>): BlobTables => ({
+  blob: async (hash) => structuredClone(blobs.get(hash)),
+  blobHashes: async () => [...blobs.keys()],
+  putBlob: async (blob) => void blobs.set(blob.hash, structuredClone(blob)),
+  deleteBlob: async (hash) => void blobs.delete(hash),
+  file: async (name) => files.get(name),
+  files: async () => [...files].map(([name, file]) => ({ name, file })),
+  putFile: async ({ name, file }) => void files.set(name, file),
+  deleteFile: async (name) => void files.delete(name),
 });

@@ -47,8 +47,36 @@ export type Author = { readonly documents: readonly DocumentName[]; readonly aut
 
 export type SettingValue = string | number | boolean | null;
 
+export type BlobContent = { readonly bytes: Uint8Array<ArrayBuffer>; readonly type: string };
+
+export type DeviceFile = {
+  readonly name: string;
+  readonly sizeBytes: number;
+  readonly type: string;
+};
+
+/** Where what is too large for a document is kept. */
+export type BlobRepository = {
+  /** The answer is its content hash, SHA-256 in 64 hexadecimal digits, by which documents name it. */
+  readonly keepBlob: (
+    bytes: Uint8Array<ArrayBuffer>,
+    type: string,
+  ) => Promise<Result<string, StorageFailure>>;
+  /** null where it is not on this device. */
+  readonly blob: (hash: string) => Promise<Result<BlobContent | null, StorageFailure>>;
+  /** Takes away the blobs that no shoot and no undo has named for a day; the answer is how many. */
+  readonly sweepBlobs: (nowMs: number) => Promise<Result<number, StorageFailure>>;
+  /** Keeps a file of this device under a name, in place of one of that name. */
+  readonly keepFile: (name: string, blob: Blob) => Promise<Result<null, StorageFailure>>;
+  /** null where there is none; its bytes are read when they are asked for. */
+  readonly file: (name: string) => Promise<Result<Blob | null, StorageFailure>>;
+  /** By name. */
+  readonly listFiles: () => Promise<Result<readonly DeviceFile[], StorageFailure>>;
+  readonly removeFile: (name: string) => Promise<Result<null, StorageFailure>>;
+};
+
 /** Where shoots and kits are kept. Nothing throws into the page: what the device refuses is an answer. */
-export type ShootRepository = {
+export type ShootRepository = BlobRepository & {
   /** By date, then title. */
   readonly listShoots: () => Promise<Result<readonly ShootSummary[], StorageFailure>>;
   readonly read: <Kind extends DocumentKind>(

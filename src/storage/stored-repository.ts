@@ -18,6 +18,7 @@ import type {
   StepRequest,
   StorageFailure,
 } from './shoot-repository.ts';
+import { storedBlobs } from './stored-blobs.ts';
 import { checkedDocument, openedDocument } from './stored-document.ts';
 
 /** The repository over any store. */
@@ -71,6 +72,8 @@ export function storedRepository(store: DocumentStore): ShootRepository {
     );
 
   return {
+    ...storedBlobs(store, storageFailure),
+
     listShoots: () =>
       guarded('read', async (tables) =>
         ok(

@@ -23,6 +23,8 @@ export const withAppInBrowser = async <Answer>(
       viewport: { width: 1440, height: 900 },
       timezoneId: 'Europe/Rome',
       locale: 'en-GB',
+      // What the app keeps for later would be fetched beside what is measured.
+      serviceWorkers: 'block',
     });
     return await measure({ browser, context, page: await context.newPage(), url });
   } finally {

@@ -1,25 +1,18 @@
-import type { CDPSession, Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import type { Bench, Figure } from './bench.ts';
 import { withAppInBrowser, type AppInBrowser } from './app-in-browser.ts';
+import { settled, watchLongTasks, workMs } from './page-work.ts';
 import { twelveSpotShootFile } from './twelve-spots.ts';
 
 const MOVES = 200;
 const MS_PER_MOVE = 8;
 const LONG_TASK_MS = 50;
 
-const COUNTERS = ['ScriptDuration', 'RecalcStyleDuration', 'LayoutDuration'];
-
 const measure = async ({ context, page, url }: AppInBrowser): Promise<readonly Figure[]> => {
   await openTwelveColumns(page, url);
   const session = await context.newCDPSession(page);
   await session.send('Performance.enable');
-  const longTasksMs = await page.evaluateHandle(() => {
-    const durations: number[] = [];
-    new PerformanceObserver((list) => {
-      durations.push(...list.getEntries().map(({ duration }) => duration));
-    }).observe({ type: 'longtask' });
-    return durations;
-  });
+  const longTasksMs = await watchLongTasks(page);
   const before = await page.locator('[data-day-grid]').evaluate((grid) => grid.outerHTML);
   const startMs = await workMs(session);
   await sweep(page);
@@ -76,26 +69,6 @@ const sweep = async (page: Page): Promise<void> => {
     );
   }
   await settled(page);
-};
-
-/** Two frames on, whatever the last event asked for has been drawn. */
-const settled = (page: Page): Promise<void> =>
-  page.evaluate(
-    () =>
-      new Promise<void>((resolve) => {
-        requestAnimationFrame(() => requestAnimationFrame(() => resolve()));
-      }),
-  );
-
-/** The browser's own counters since the page began. */
-const workMs = async (session: CDPSession): Promise<number> => {
-  const { metrics } = await session.send('Performance.getMetrics');
-  const seconds = COUNTERS.map((name) => {
-    const metric = metrics.find((each) => each.name === name);
-    if (metric === undefined) throw new Error(`The browser does not count ${name}.`);
-    return metric.value;
-  });
-  return seconds.reduce((sum, each) => sum + each, 0) * 1000;
 };
 
 export const benches: readonly Bench[] = [

@@ -32,4 +32,4 @@ const twelveSpotShoot = (): Shoot => {
 
 /** The same as a file the app imports. */
 export const twelveSpotShootFile = (): string =>
-  writeShootFile({ shoot: twelveSpotShoot(), kit: demoKit(), exportedAtMs: 0 });
+  writeShootFile({ shoot: twelveSpotShoot(), kit: demoKit(), photos: {}, exportedAtMs: 0 });

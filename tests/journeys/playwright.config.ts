@@ -19,6 +19,8 @@ export default defineConfig({
     ...(browser.ok ? { launchOptions: launchOptions(browser.value) } : {}),
     viewport: { width: 1440, height: 900 },
     contextOptions: { reducedMotion: 'reduce' },
+    // Each journey meets the build as it is served; the one that installs the app switches them on.
+    serviceWorkers: 'block',
     timezoneId: 'Europe/Rome',
     locale: 'en-GB',
     colorScheme: 'light',

@@ -6,6 +6,7 @@ import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
 import { SHOOT_VERSION } from '../../src/core/plan/shoot.ts';
 import { editShoot } from '../../src/core/plan/edits.ts';
 import { indexedDbRepository } from '../../src/storage/indexed-db-repository.ts';
+import { describeBlobs } from '../support/blob-contract.ts';
 import { describeRepository } from '../support/repository-contract.ts';
 
 Object.assign(Dexie.dependencies, { indexedDB, IDBKeyRange });
@@ -17,6 +18,11 @@ const newName = (): string => {
 };
 
 describeRepository('kept in the browser’s database', () => {
+  const name = newName();
+  return [indexedDbRepository(name), indexedDbRepository(name)];
+});
+
+describeBlobs('kept in the browser’s database', () => {
   const name = newName();
   return [indexedDbRepository(name), indexedDbRepository(name)];
 });
@@ -74,6 +80,34 @@ describe('what the device refuses is an answer with a sentence', () => {
     },
   );
 
+  test.each(['blobs', 'files'])('no room left for %s: it is said, and not kept', async (store) => {
+    const tab = await opened();
+    refuseWrites(store, 'QuotaExceededError');
+    const refused = {
+      ok: false,
+      problem: { kind: 'storage', sentence: matching('The browser has no room left') },
+    };
+    expect(
+      store === 'blobs'
+        ? await tab.keepBlob(Uint8Array.from([1, 2]), 'image/jpeg')
+        : await tab.keepFile('coast.pmtiles', new Blob(['map'])),
+    ).toEqual(refused);
+    vi.restoreAllMocks();
+    expect(await tab.listFiles()).toEqual({ ok: true, value: [] });
+    expect(await tab.sweepBlobs(0)).toEqual({ ok: true, value: 0 });
+  });
+
+  test('a page without a safe origin has no way to name a photo, and says so', async () => {
+    const tab = await opened();
+    vi.stubGlobal('crypto', {});
+    const kept = await tab.keepBlob(Uint8Array.from([1]), 'image/jpeg');
+    vi.unstubAllGlobals();
+    expect(kept).toEqual({
+      ok: false,
+      problem: { kind: 'storage', sentence: matching('only where the page was opened over https') },
+    });
+  });
+
   test('a browser that opens no database', async () => {
     vi.spyOn(indexedDB, 'open').mockImplementation(() => {
       throw new DOMException('denied', 'SecurityError');
@@ -89,6 +123,9 @@ describe('what the device refuses is an answer with a sentence', () => {
     expect(await tab.listShoots()).toEqual(answer);
     expect(await tab.edit(edited)).toEqual(answer);
     expect(await tab.saveSetting('tiles', true)).toEqual(answer);
+    expect(await tab.blob('a'.repeat(64))).toEqual(answer);
+    expect(await tab.sweepBlobs(0)).toEqual(answer);
+    expect(await tab.file('coast.pmtiles')).toEqual(answer);
     const heard = vi.fn<(answer: unknown) => void>();
     const stop = tab.observe('shoot', 'demo', heard);
     await vi.waitFor(() => expect(heard).toHaveBeenCalledWith(answer));
@@ -110,6 +147,26 @@ describe('what is kept stays', () => {
     });
     await after.undo({ documents, stamp: { entryId: 'e2', authorId: 'ann', atMs: 2 } });
     expect(await after.read('shoot', 'demo')).toEqual({ ok: true, value: demoShoot() });
+  });
+
+  test('a database of before there were photos keeps its shoots and takes photos', async () => {
+    const name = newName();
+    const older = new Dexie(name);
+    older.version(1).stores({
+      documents: '[kind+id], kind',
+      log: '++seq, &id, [kind+documentId]',
+      settings: 'name',
+    });
+    await older.table('documents').put({ kind: 'shoot', id: 'demo', document: demoShoot() });
+    older.close();
+    const tab = indexedDbRepository(name);
+    expect(await tab.read('shoot', 'demo')).toEqual({ ok: true, value: demoShoot() });
+    const kept = await tab.keepBlob(Uint8Array.from([1, 2, 3]), 'image/jpeg');
+    const again = indexedDbRepository(name);
+    expect(kept.ok && (await again.blob(kept.value))).toEqual({
+      ok: true,
+      value: { bytes: Uint8Array.from([1, 2, 3]), type: 'image/jpeg' },
+    });
   });
 
   test('a database that a newer version of the app has set up opens all the same', async () => {

@@ -4,7 +4,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
 import { demoShoot } from '../../src/core/plan/demo-shoot.ts';
-import type { Edit } from '../../src/core/plan/edits.ts';
+import { removeSpot, type Edit } from '../../src/core/plan/edits.ts';
+import { applyEdit } from '../../src/core/plan/history.ts';
 import { addPhoto, removePhoto } from '../../src/core/plan/photo-edits.ts';
 import type { Shoot } from '../../src/core/plan/shoot.ts';
 import type { Result } from '../../src/core/units/result.ts';
@@ -56,8 +57,9 @@ export const describeBlobs = (name: string, openTwo: OpenTwo): void => {
           const around = new Uint8Array(given.length + 7);
           around.set(given, 3);
           const bytes = around.subarray(3, 3 + given.length);
-          const hash = valueOf(await tab.keepBlob(bytes, 'image/jpeg'));
+          const keeping = tab.keepBlob(bytes, 'image/jpeg');
           around.fill(0);
+          const hash = valueOf(await keeping);
           expect(hash).toBe(sha256(given));
           expect(valueOf(await tab.blob(hash))?.bytes).toEqual(new Uint8Array(given));
         }),
@@ -106,6 +108,16 @@ export const describeBlobs = (name: string, openTwo: OpenTwo): void => {
       valueOf(await tab.remove('shoot', 'demo'));
       expect(await sweptTwice(tab)).toBe(1);
       expect(valueOf(await tab.blob(hash))).toBeNull();
+    });
+
+    test('a photo of an imported shoot stays as long as its removal can be undone', async () => {
+      const [tab] = openTwo();
+      const hash = valueOf(await tab.keepBlob(bytesOf('imported'), 'image/jpeg'));
+      const photo = { ...plainPhoto, contentHash: hash };
+      const { document } = applyEdit(demoShoot(), addPhoto('pier', 'p1', photo));
+      valueOf(await tab.create('shoot', document));
+      await edited(tab, removeSpot('pier'));
+      expect(await sweptTwice(tab)).toBe(0);
     });
 
     test('a map file is kept under its name for every tab, replaced, listed with its size, and removed', async () => {

@@ -39,6 +39,15 @@ export type CameraData = {
   readonly gps?: Directory;
 };
 
+const countOf = (value: TagValue): number =>
+  value.type === 'ascii' ? new TextEncoder().encode(value.text).length + 1 : value.values.length;
+
+const directorySize = (directory: Directory): number =>
+  Object.values(directory).reduce((sum, value) => {
+    const size = countOf(value) * SIZES[value.type];
+    return sum + 12 + (size > 4 ? size : 0);
+  }, 6);
+
 /** A TIFF structure of these directories. */
 export function tiffBytes({ main = {}, exif, gps }: CameraData, order: ByteOrder): Uint8Array {
   const little = order === 'little';
@@ -54,8 +63,6 @@ export function tiffBytes({ main = {}, exif, gps }: CameraData, order: ByteOrder
         if (typeof part === 'number') put(part, SIZES[value.type]);
         else for (const half of part) put(half >>> 0, 4);
   };
-  const countOf = (value: TagValue): number =>
-    value.type === 'ascii' ? new TextEncoder().encode(value.text).length + 1 : value.values.length;
 
   const putDirectory = (directory: Directory): void => {
     const entries = Object.entries(directory)
@@ -78,12 +85,6 @@ export function tiffBytes({ main = {}, exif, gps }: CameraData, order: ByteOrder
     put(0, 4);
     for (const [, value] of entries) if (countOf(value) * SIZES[value.type] > 4) putValue(value);
   };
-
-  const directorySize = (directory: Directory): number =>
-    Object.values(directory).reduce((sum, value) => {
-      const size = countOf(value) * SIZES[value.type];
-      return sum + 12 + (size > 4 ? size : 0);
-    }, 6);
   const pointers = (exif === undefined ? 0 : 1) + (gps === undefined ? 0 : 1);
   const exifAt = 8 + directorySize(main) + 12 * pointers;
   const gpsAt = exifAt + (exif === undefined ? 0 : directorySize(exif));
@@ -102,7 +103,7 @@ const joined = (...parts: readonly (Uint8Array | readonly number[])[]): Uint8Arr
   Uint8Array.from(parts.flatMap((part) => [...part]));
 
 const letters = (text: string): readonly number[] =>
-  [...text].map((letter) => letter.charCodeAt(0));
+  text.split('').map((letter) => letter.charCodeAt(0));
 
 const big = (value: number, size: number): readonly number[] =>
   Array.from({ length: size }, (_, at) => Math.floor(value / 256 ** (size - 1 - at)) & 255);

@@ -74,15 +74,7 @@ export const FOLDER_RULES: readonly FolderRule[] = [
   {
     folder: 'exchange',
     mayImport: ['core'],
-    packages: [
-      '@tmcw/togeojson',
-      'exifreader',
-      'fflate',
-      'geojson',
-      'geotiff',
-      'open-location-code',
-      'zod/mini',
-    ],
+    packages: ['exifreader', 'fflate', 'geojson', 'geotiff', 'zod/mini'],
   },
   { folder: 'services', mayImport: ['core'], packages: ['zod/mini'] },
   { folder: 'storage', mayImport: ['core'], packages: ['dexie', 'immer', 'zod/mini'] },

@@ -1,12 +1,18 @@
 import type { Map as LeafletMap } from 'leaflet';
 import type { ReactNode } from 'react';
+import { MapSign } from './MapSign.tsx';
 import type { MapSpot } from './map-spot.ts';
 import { fitPlaces } from './use-first-fit.ts';
 import { useMapZoom } from './use-map-zoom.ts';
 
-type MapButtonsProps = { readonly map: LeafletMap; readonly spots: readonly MapSpot[] };
+type MapButtonsProps = {
+  readonly map: LeafletMap;
+  readonly spots: readonly MapSpot[];
+  /** Further buttons, below these. */
+  readonly children?: ReactNode;
+};
 
-export function MapButtons({ map, spots }: MapButtonsProps): ReactNode {
+export function MapButtons({ map, spots, children }: MapButtonsProps): ReactNode {
   const zoom = useMapZoom(map);
   const showAll = (): void =>
     fitPlaces(
@@ -22,7 +28,7 @@ export function MapButtons({ map, spots }: MapButtonsProps): ReactNode {
         disabled={zoom >= map.getMaxZoom()}
         onClick={() => map.zoomIn()}
       >
-        <Sign path="M3 9h12M9 3v12" />
+        <MapSign path="M3 9h12M9 3v12" />
       </button>
       <button
         type="button"
@@ -30,7 +36,7 @@ export function MapButtons({ map, spots }: MapButtonsProps): ReactNode {
         disabled={zoom <= map.getMinZoom()}
         onClick={() => map.zoomOut()}
       >
-        <Sign path="M3 9h12" />
+        <MapSign path="M3 9h12" />
       </button>
       <button
         type="button"
@@ -39,16 +45,9 @@ export function MapButtons({ map, spots }: MapButtonsProps): ReactNode {
         disabled={spots.length === 0}
         onClick={showAll}
       >
-        <Sign path="M2 6V2h4M12 2h4v4M16 12v4h-4M6 16H2v-4" />
+        <MapSign path="M2 6V2h4M12 2h4v4M16 12v4h-4M6 16H2v-4" />
       </button>
+      {children}
     </div>
-  );
-}
-
-function Sign({ path }: { readonly path: string }): ReactNode {
-  return (
-    <svg viewBox="0 0 18 18" width="18" height="18" aria-hidden="true">
-      <path d={path} fill="none" stroke="currentColor" strokeWidth="1.75" />
-    </svg>
   );
 }

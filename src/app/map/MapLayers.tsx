@@ -1,20 +1,21 @@
 import type { Map as LeafletMap } from 'leaflet';
 import type { ReactNode } from 'react';
-import { useMemo } from 'react';
+import { Suspense, useMemo, useState } from 'react';
+import { LazyLocalMapTiles } from './lazy-tools.ts';
 import { flatOutline } from './map-outline.ts';
-import { MapButtons } from './MapButtons.tsx';
 import { MapNotes } from './MapNotes.tsx';
+import { MapTools } from './MapTools.tsx';
 import { drawNamesLayer, makeNamesLayer } from './names-layer.ts';
 import { drawOutlineLayer, makeOutlineLayer } from './outline-layer.ts';
 import { RasterTiles } from './RasterTiles.tsx';
 import { drawSpotLayer, makeSpotLayer } from './spot-layer.ts';
 import type { SpotMapProps } from './spot-map-props.ts';
-import { useAddAt } from './use-add-at.ts';
 import { useFirstFit } from './use-first-fit.ts';
 import { useLoaded } from './use-loaded.ts';
 import { useMapColours } from './use-map-colours.ts';
 import { useMapLayer } from './use-map-layer.ts';
 import { useOutline } from './use-outline.ts';
+import { usePickedPoint } from './use-picked-point.ts';
 
 /** Everything that stands on the map and along its edges. */
 export function MapLayers({
@@ -23,7 +24,10 @@ export function MapLayers({
   selectedId,
   ringRangeEv,
   tiles,
+  localMap = null,
   adding,
+  drawing = false,
+  declinationAt,
   onSelect,
   onMove,
   onTurn,
@@ -32,7 +36,9 @@ export function MapLayers({
   loadNames,
   fitTo,
   legend,
+  children,
 }: SpotMapProps & { readonly map: LeafletMap }): ReactNode {
+  const [crowded, setCrowded] = useState(false);
   const colours = useMapColours();
   const outline = useOutline(map, loadOutline);
   const names = useLoaded(loadNames ? 'names' : null, async () => (await loadNames?.()) ?? null);
@@ -48,7 +54,7 @@ export function MapLayers({
     [places, spots],
   );
   const shown = useMemo(
-    () => ({ spots, selectedId, ringRangeEv, onSelect, onMove, onTurn }),
+    () => ({ spots, selectedId, ringRangeEv, onSelect, onMove, onTurn, onCrowded: setCrowded }),
     [spots, selectedId, ringRangeEv, onSelect, onMove, onTurn],
   );
 
@@ -56,20 +62,31 @@ export function MapLayers({
   useMapLayer(map, makeOutlineLayer, drawOutlineLayer, look);
   useMapLayer(map, makeNamesLayer, drawNamesLayer, named);
   useMapLayer(map, makeSpotLayer, drawSpotLayer, shown);
-  useAddAt(map, adding, onAddAt);
+  usePickedPoint(map, adding, onAddAt);
 
   const credits = [
     'Outline: Natural Earth, public domain',
     ...(places.length > 0 ? ['Names: GeoNames, CC BY 4.0'] : []),
+    ...(localMap && localMap.attribution !== '' ? [localMap.attribution] : []),
     ...(tiles ? [tiles.attribution] : []),
   ];
   return (
     <>
-      <MapButtons map={map} spots={spots} />
+      <MapTools
+        map={map}
+        spots={spots}
+        busy={adding || drawing}
+        declinationAt={declinationAt}
+        onAddAt={onAddAt}
+      />
+      {children?.(map)}
+      <Suspense>{localMap && <LazyLocalMapTiles map={map} localMap={localMap} />}</Suspense>
       {tiles && <RasterTiles key={tiles.url} map={map} url={tiles.url} />}
       <MapNotes
         map={map}
-        outlineOnly={tiles === null}
+        tiled={tiles !== null}
+        outlineOnly={tiles === null && localMap === null}
+        crowded={crowded}
         outlineFailed={outline.failed}
         credits={credits}
         legend={legend}

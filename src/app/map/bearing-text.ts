@@ -23,6 +23,10 @@ const POINTS = [
 export const bearingShort = (bearingDeg: number): string =>
   `${wholeDegrees(bearingDeg)}° ${pointOf(bearingDeg)[0]}`;
 
+/** '300.4° WNW' */
+export const bearingFine = (bearingDeg: number): string =>
+  `${wrapDeg360(Math.round(bearingDeg * 10) / 10).toFixed(1)}° ${pointOf(bearingDeg)[0]}`;
+
 /** '300 degrees, west-north-west' */
 export const bearingSpoken = (bearingDeg: number): string =>
   `${wholeDegrees(bearingDeg)} degrees, ${pointOf(bearingDeg)[1]}`;

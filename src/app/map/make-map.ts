@@ -1,7 +1,7 @@
-import { Control, Map as LeafletMap } from 'leaflet';
+import { Map as LeafletMap } from 'leaflet';
 import { MERCATOR_LIMIT_DEG } from './map-place.ts';
 
-/** A map of the whole world in the node; every length and credit beside it is drawn by the app. */
+/** A map of the whole world in the node; every button, length and credit on it is drawn by the app. */
 export const makeMap = (node: HTMLElement): LeafletMap => {
   const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
   const map = new LeafletMap(node, {
@@ -19,6 +19,5 @@ export const makeMap = (node: HTMLElement): LeafletMap => {
     markerZoomAnimation: !still,
     inertia: !still,
   });
-  new Control.Scale({ imperial: false, position: 'bottomright', maxWidth: 120 }).addTo(map);
   return map.setView([25, 0], 2);
 };

@@ -1,5 +1,6 @@
 export type MapColours = {
   readonly land: string;
+  readonly sea: string;
   readonly coast: string;
   readonly ink: string;
 };
@@ -11,6 +12,7 @@ export const mapColours = (): MapColours => {
     style.getPropertyValue(name).trim() || otherwise;
   return {
     land: read('--map-land', '#f1f0ec'),
+    sea: read('--map-sea', '#dfe5ea'),
     coast: read('--map-coast', '#9aa3a8'),
     ink: read('--map-ink', '#161616'),
   };

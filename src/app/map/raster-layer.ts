@@ -1,6 +1,6 @@
 import { TileLayer } from 'leaflet';
 
-export const makeRasterLayer = (): TileLayer => new TileLayer('', { zIndex: 2, maxNativeZoom: 19 });
+export const makeRasterLayer = (): TileLayer => new TileLayer('', { zIndex: 3, maxNativeZoom: 19 });
 
 export const drawRasterLayer = (layer: TileLayer, url: string): void => void layer.setUrl(url);
 

@@ -127,7 +127,7 @@ const stepWithKeys = (
 };
 
 /** A click that ends where it was pressed; a pan of the map that began on the spot is none. */
-const selectOnClick = (button: HTMLElement, select: () => void): void => {
+export const selectOnClick = (button: HTMLElement, select: () => void): void => {
   let press: { readonly x: number; readonly y: number } | null = null;
   button.addEventListener('pointerdown', ({ clientX, clientY }) => {
     press = { x: clientX, y: clientY };

@@ -1,10 +1,10 @@
-import { DivIcon, LatLng, Marker, Point } from 'leaflet';
-import type { Map as LeafletMap } from 'leaflet';
+import { DivIcon, Marker, Point } from 'leaflet';
+import type { LatLng, Map as LeafletMap } from 'leaflet';
 import type { GeoPoint } from '../../core/place/geo-point.ts';
-import { cosDeg } from '../../core/units/angle.ts';
 import type { PixelBox } from './free-boxes.ts';
-import { MERCATOR_LIMIT_DEG, nearestCopyDeg } from './map-place.ts';
+import { metresPerPixel } from './ground-resolution.ts';
 import type { MapSpot } from './map-spot.ts';
+import { onMapNear } from './on-map-near.ts';
 import type { EvRange } from './ring-tone.ts';
 import type { FigureSize, SpotFigure } from './spot-figure.ts';
 import { makeSpotFigure, paintFraming, paintName, paintRing } from './spot-figure.ts';
@@ -26,8 +26,6 @@ const NARROW_BELOW_PX = 600;
 /** Room for the handle, a name and what stands along the lower edge. */
 const MARGIN_PX = { left: 30, top: 40, right: 30, bottom: 120 } as const;
 
-const METRES_PER_PIXEL_AT_ZOOM_0 = 40_075_017 / 256;
-
 const nameTopPx = {
   below: ({ ringPx }: FigureSize): number => ringPx + 5,
   above: ({ ringPx }: FigureSize, height: number): number => -ringPx - 5 - height,
@@ -45,6 +43,9 @@ export class SpotView {
   private readonly marker: Marker;
   private paintedRing: readonly number[] | null | undefined;
   private paintedRange: EvRange | undefined;
+  private paintedFraming = '';
+  /** Measured once for each name and size of letters: to measure makes the page lay itself out. */
+  private nameSize: { readonly width: number; readonly height: number } | null = null;
 
   constructor(map: LeafletMap, look: SpotLook) {
     this.map = map;
@@ -66,6 +67,8 @@ export class SpotView {
 
   show(look: SpotLook): void {
     const { spot, selected, ringRangeEv } = look;
+    if (this.paintedRing !== undefined && sameLook(this.look, look)) return;
+    if (this.look.spot.name !== spot.name || this.look.selected !== selected) this.nameSize = null;
     this.look = look;
     if (this.paintedRing !== spot.ringEv || this.paintedRange !== ringRangeEv)
       paintRing(this.figure, spot.ringEv, ringRangeEv);
@@ -85,7 +88,8 @@ export class SpotView {
 
   moveTo(point: GeoPoint): void {
     this.point = point;
-    this.marker.setLatLng(this.onMap());
+    const at = this.onMap();
+    if (!at.equals(this.marker.getLatLng(), 0)) this.marker.setLatLng(at);
   }
 
   turnTo(bearingDeg: number): void {
@@ -95,28 +99,33 @@ export class SpotView {
 
   /** After the view has moved: stand at the copy nearest to it, and draw to its scale. */
   settle(): void {
+    this.nameSize = null;
     this.moveTo(this.point);
     this.paint();
   }
 
   onMap(): LatLng {
-    const { latitudeDeg, longitudeDeg } = this.point;
-    return new LatLng(
-      Math.min(MERCATOR_LIMIT_DEG, Math.max(-MERCATOR_LIMIT_DEG, latitudeDeg)),
-      nearestCopyDeg(longitudeDeg, this.map.getCenter().lng),
-    );
+    return onMapNear(this.point, this.map);
   }
 
   /** On the map's own pixels: where the name may stand, below the ring or above it. */
   nameBoxes(): readonly PixelBox[] {
     const { x, y } = this.map.latLngToLayerPoint(this.onMap());
-    const { offsetWidth: width, offsetHeight: height } = this.figure.name;
+    const { width, height } = this.nameBox();
     return [nameTopPx.below(this.size()), nameTopPx.above(this.size(), height)].map((offset) => ({
       left: x - width / 2,
       right: x + width / 2,
       top: y + offset,
       bottom: y + offset + height,
     }));
+  }
+
+  private nameBox(): { readonly width: number; readonly height: number } {
+    if (this.nameSize === null) {
+      const { offsetWidth: width, offsetHeight: height } = this.figure.name;
+      this.nameSize = { width, height };
+    }
+    return this.nameSize;
   }
 
   /** The square inside the ring: a name may touch its corners. */
@@ -131,7 +140,9 @@ export class SpotView {
     const { name } = this.figure;
     name.classList.toggle('covered', choice < 0 && !this.look.selected);
     const top =
-      choice === 1 ? nameTopPx.above(this.size(), name.offsetHeight) : nameTopPx.below(this.size());
+      choice === 1
+        ? nameTopPx.above(this.size(), this.nameBox().height)
+        : nameTopPx.below(this.size());
     name.style.top = `${top}px`;
   }
 
@@ -159,11 +170,23 @@ export class SpotView {
 
   private paint(): void {
     const { cameraDistanceM = 0 } = this.look.spot;
-    const metresPerPixel =
-      (METRES_PER_PIXEL_AT_ZOOM_0 * cosDeg(this.onMap().lat)) / 2 ** this.map.getZoom();
-    paintFraming(this.figure, this.framing(), this.size(), cameraDistanceM / metresPerPixel);
+    const scale = metresPerPixel({ latitudeDeg: this.onMap().lat, zoom: this.map.getZoom() });
+    const subjectPx = cameraDistanceM / scale;
+    const framing = this.framing();
+    const size = this.size();
+    const painted = [framing.bearingDeg, framing.horizontalFovDeg, size.edgePx, subjectPx].join(
+      ' ',
+    );
+    if (painted === this.paintedFraming) return;
+    this.paintedFraming = painted;
+    paintFraming(this.figure, framing, size, subjectPx);
   }
 }
+
+const sameLook = (one: SpotLook, other: SpotLook): boolean =>
+  one.spot === other.spot &&
+  one.selected === other.selected &&
+  one.ringRangeEv === other.ringRangeEv;
 
 /** By how much to move a window so that both values lie from one edge to the other. */
 const shiftInto = (one: number, other: number, from: number, to: number): number => {

@@ -20,4 +20,7 @@ export const useMapColours = (): MapColours => {
 };
 
 const same = (one: MapColours, other: MapColours): boolean =>
-  one.land === other.land && one.coast === other.coast && one.ink === other.ink;
+  one.land === other.land &&
+  one.sea === other.sea &&
+  one.coast === other.coast &&
+  one.ink === other.ink;

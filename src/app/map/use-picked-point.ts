@@ -3,20 +3,20 @@ import { useEffect, useEffectEvent } from 'react';
 import type { GeoPoint } from '../../core/place/geo-point.ts';
 import { placeFromMap } from './map-place.ts';
 
-/** While adding: a click on the map, or Enter with the map in focus, gives a place. */
-export const useAddAt = (
+/** While picking: a click on the map, or Enter with the map in focus, gives a place. */
+export const usePickedPoint = (
   map: LeafletMap,
-  adding: boolean,
-  onAddAt: (point: GeoPoint) => void,
+  picking: boolean,
+  onPick: (point: GeoPoint) => void,
 ): void => {
-  const addAt = useEffectEvent((at: LatLng) => onAddAt(placeFromMap(at)));
+  const pick = useEffectEvent((at: LatLng) => onPick(placeFromMap(at)));
   useEffect(
-    function listenWhileAdding() {
-      if (!adding) return undefined;
+    function listenWhilePicking() {
+      if (!picking) return undefined;
       const node = map.getContainer();
-      const click = (event: LeafletMouseEvent): void => addAt(event.latlng);
+      const click = (event: LeafletMouseEvent): void => pick(event.latlng);
       const key = (event: KeyboardEvent): void => {
-        if (event.key === 'Enter' && event.target === node) addAt(map.getCenter());
+        if (event.key === 'Enter' && event.target === node) pick(map.getCenter());
       };
       map.on('click', click);
       node.addEventListener('keydown', key);
@@ -25,6 +25,6 @@ export const useAddAt = (
         node.removeEventListener('keydown', key);
       };
     },
-    [map, adding],
+    [map, picking],
   );
 };

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useEffect, useState, useSyncExternalStore, type ReactNode } from 'react';
 
 import { DocumentsProvider } from '../state/documents.tsx';
+import { lazyPart } from '../state/lazy-part.ts';
 import { lastShootId } from '../state/open-services.ts';
 import { ServicesContext, type Services } from '../state/services.ts';
 import { say, useView } from '../state/view.ts';
@@ -23,16 +24,23 @@ const KitScreen = lazy(async () => ({
 const CallSheetScreen = lazy(async () => ({
   default: (await SCREEN_MODULES.callSheet()).CallSheetScreen,
 }));
+const NewVersion = lazyPart(async () => (await SCREEN_MODULES.newVersion()).NewVersion);
 
 export function App({ services }: { readonly services: Services }): ReactNode {
   const [shootId, setShootId] = useState<string | null>(null);
   const path = screenOf(useHash());
-  useOtherScreens();
+  const settled = useOtherScreens();
   useEffect(
     function openLastShoot() {
       void lastShootId(services.repository).then(setShootId);
     },
     [services.repository],
+  );
+  useEffect(
+    function sweepPhotos() {
+      if (settled) void services.repository.sweepBlobs(services.nowMs());
+    },
+    [services, settled],
   );
   const open = (id: string): void => {
     void services.repository.saveSetting('open-shoot', id);
@@ -51,6 +59,7 @@ export function App({ services }: { readonly services: Services }): ReactNode {
           <Foot path={path} />
         </div>
         <Said />
+        <Suspense>{settled ? <NewVersion /> : null}</Suspense>
       </DocumentsProvider>
     </ServicesContext>
   );

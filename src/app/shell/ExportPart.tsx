@@ -2,7 +2,7 @@ import { useState, type ReactNode } from 'react';
 
 import { useKit, useShoot } from '../state/documents.tsx';
 import { useServices } from '../state/services.ts';
-import { contentsThatGoAlong, shootFileText } from '../state/shoot-files.ts';
+import { contentsThatGoAlong, shootFileText, type SensitiveContent } from '../state/shoot-files.ts';
 import { say } from '../state/view.ts';
 import { saveTextFile } from '../ui/save-text-file.ts';
 
@@ -10,23 +10,25 @@ import { saveTextFile } from '../ui/save-text-file.ts';
 export function ExportPart(): ReactNode {
   const shoot = useShoot();
   const kit = useKit();
-  const { nowMs } = useServices();
+  const { nowMs, repository } = useServices();
   const contents = contentsThatGoAlong(shoot);
-  const [leftOut, setLeftOut] = useState<readonly string[]>([]);
-  const keyOf = (content: (typeof contents)[number]): string =>
-    `${content.spotId} ${content.field}`;
+  const [ticked, setTicked] = useState<Readonly<Record<string, boolean>>>({});
+  const goesAlong = (content: SensitiveContent): boolean =>
+    ticked[keyOf(content)] ?? !content.onlyIfAsked;
 
-  const save = (): void => {
-    saveTextFile(
-      fileName(shoot.title, shoot.date),
-      shootFileText({
-        shoot,
-        kit,
-        leftOut: contents.filter((content) => leftOut.includes(keyOf(content))),
-        exportedAtMs: nowMs(),
-      }),
-      'application/json',
-    );
+  const save = async (): Promise<void> => {
+    const text = await shootFileText({
+      repository,
+      shoot,
+      kit,
+      leftOut: contents.filter((content) => !goesAlong(content)),
+      exportedAtMs: nowMs(),
+    });
+    if (!text.ok) {
+      say(text.problem);
+      return;
+    }
+    saveTextFile(fileName(shoot.title, shoot.date), text.value, 'application/json');
     say('The shoot file was handed to the browser’s downloads.');
   };
 
@@ -34,29 +36,23 @@ export function ExportPart(): ReactNode {
     <section aria-label="Export">
       <h3>Save as a file</h3>
       <details>
-        <summary>What goes along: {contents.length - leftOut.length} places and notes</summary>
+        <summary>
+          What goes along: {contents.filter(goesAlong).length} places, notes and photos
+        </summary>
         <ul className="goes-along">
           {contents.map((content) => (
             <li key={keyOf(content)}>
               <label className="switch">
                 <input
                   type="checkbox"
-                  checked={!leftOut.includes(keyOf(content))}
+                  checked={goesAlong(content)}
                   onChange={(event) =>
-                    setLeftOut(
-                      event.currentTarget.checked
-                        ? leftOut.filter((key) => key !== keyOf(content))
-                        : [...leftOut, keyOf(content)],
-                    )
+                    setTicked({ ...ticked, [keyOf(content)]: event.currentTarget.checked })
                   }
                 />
                 <span>
                   {content.what}: {content.text}{' '}
-                  <span className="quiet">
-                    {content.leftOutBy === 'rounding'
-                      ? 'unticked: rounded to about a kilometre'
-                      : 'unticked: left empty'}
-                  </span>
+                  <span className="quiet">unticked: {UNTICKED[content.leftOutBy]}</span>
                 </span>
               </label>
             </li>
@@ -64,13 +60,21 @@ export function ExportPart(): ReactNode {
         </ul>
       </details>
       <div>
-        <button type="button" className="first" data-export-shoot onClick={save}>
+        <button type="button" className="first" data-export-shoot onClick={() => void save()}>
           Save the shoot file
         </button>
       </div>
     </section>
   );
 }
+
+const UNTICKED: Readonly<Record<SensitiveContent['leftOutBy'], string>> = {
+  rounding: 'rounded to about a kilometre',
+  emptying: 'left empty',
+  removing: 'left out',
+};
+
+const keyOf = (content: SensitiveContent): string => `${content.spotId ?? ''} ${content.field}`;
 
 const fileName = (title: string, date: string): string =>
   `${

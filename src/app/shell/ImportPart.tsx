@@ -2,7 +2,7 @@ import { useState, type ReactNode } from 'react';
 
 import { useEditKit, useKit } from '../state/documents.tsx';
 import { useServices } from '../state/services.ts';
-import { lookAtShootFile, type ShootImport } from '../state/shoot-files.ts';
+import { lookAtShootFile, takeShoot, type ShootImport } from '../state/shoot-files.ts';
 import { say } from '../state/view.ts';
 
 type Looked =
@@ -27,9 +27,9 @@ export function ImportPart(props: { readonly onOpenShoot: (id: string) => void }
   };
 
   const take = async (plan: ShootImport): Promise<void> => {
-    const made = await repository.create('shoot', plan.shoot);
-    if (!made.ok) {
-      say(made.problem.kind === 'storage' ? made.problem.sentence : 'It could not be imported.');
+    const taken = await takeShoot(plan, repository);
+    if (!taken.ok) {
+      say(taken.problem);
       return;
     }
     if (plan.added.length > 0) editKit('kit from a shoot file', plan.kitEdit);
@@ -76,7 +76,8 @@ function Plan(props: {
   readonly onTake: () => void;
 }): ReactNode {
   const { name, plan } = props;
-  const { shoot, copyOf, added, keptAsHere } = plan;
+  const { shoot, copyOf, added, keptAsHere, photos, photosWithoutPicture } = plan;
+  const pictures = Object.keys(photos).length;
   return (
     <div data-import-plan>
       <p>
@@ -90,9 +91,16 @@ function Plan(props: {
       {keptAsHere.length > 0 ? (
         <p>In the kit with other figures, yours stay: {keptAsHere.join(', ')}.</p>
       ) : null}
+      {pictures > 0 ? <p>{counted(pictures, 'photo')} with the picture.</p> : null}
+      {photosWithoutPicture > 0 ? (
+        <p>{counted(photosWithoutPicture, 'photo')} whose picture did not come along.</p>
+      ) : null}
       <button type="button" className="first" data-import-take onClick={props.onTake}>
         Import and open it
       </button>
     </div>
   );
 }
+
+const counted = (count: number, noun: string): string =>
+  `${count} ${noun}${count === 1 ? '' : 's'}`;

@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 
 /** The code of each screen, fetched when it is first shown or when the first one stands. */
 export const SCREEN_MODULES = {
@@ -8,14 +8,19 @@ export const SCREEN_MODULES = {
   kit: () => import('../screens/kit/KitScreen.tsx'),
   callSheet: () => import('../screens/call-sheet/CallSheetScreen.tsx'),
   shootSheet: () => import('./ShootSheet.tsx'),
+  newVersion: () => import('./NewVersion.tsx'),
 } as const;
 
 const LOOK_AGAIN_MS = 250;
 /** The first screen has the network and the processor to itself so long. */
 const AFTER_FIRST_FIGURES_MS = 3000;
 
-/** Fetches the other screens once the first has drawn its figures: the network may go later. */
-export function useOtherScreens(): void {
+/**
+ * Fetches the other screens once the first has drawn its figures: the network may go later. True
+ * from then on.
+ */
+export function useOtherScreens(): boolean {
+  const [fetching, setFetching] = useState(false);
   useEffect(function fetchOtherScreens() {
     let later: ReturnType<typeof setTimeout> | undefined;
     const waiting = setInterval(() => {
@@ -24,6 +29,7 @@ export function useOtherScreens(): void {
       later = setTimeout(() => {
         // What fails now is asked for again when it is shown.
         for (const load of Object.values(SCREEN_MODULES)) void load().catch(() => undefined);
+        setFetching(true);
       }, AFTER_FIRST_FIGURES_MS);
     }, LOOK_AGAIN_MS);
     return () => {
@@ -31,4 +37,5 @@ export function useOtherScreens(): void {
       clearTimeout(later);
     };
   }, []);
+  return fetching;
 }

@@ -1,14 +1,12 @@
 import { create } from 'zustand';
 
+import type { DrawnClassName } from '../../core/plan/new-obstacle.ts';
 import type { Corner } from '../../core/skyline/obstacle.ts';
-
-export const DRAW_TOOLS = ['building', 'wall', 'tree-row', 'tree-stand'] as const;
-export type DrawTool = (typeof DRAW_TOOLS)[number];
 
 /** What this tab does with the ground; nothing of it is part of the shoot. */
 type GroundView = {
   readonly open: boolean;
-  readonly tool: DrawTool | 'take-over' | null;
+  readonly tool: DrawnClassName | 'take-over' | null;
   /** Corners set at the cross or typed, of what is being drawn. */
   readonly corners: readonly Corner[];
   /** The obstacle whose fields and corners are shown. */

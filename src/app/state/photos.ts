@@ -88,7 +88,7 @@ async function fromTrueNorth(
     : `${magnetic}, left out: ${found.problem}.`;
   return {
     ...facts,
-    bearingDeg: found.ok ? wrapDeg360(bearingDeg + found.value) : null,
+    bearingDeg: found.ok ? wrapDeg360(tenth(bearingDeg + found.value)) : null,
     bearingNorth: 'true',
     notes: [...facts.notes, note],
   };
@@ -106,6 +106,9 @@ async function declinationFor(
   );
   return found.ok ? ok(found.value.declinationDeg) : found;
 }
+
+/** No declination is known better. */
+const tenth = (angleDeg: number): number => Math.round(angleDeg * 10) / 10;
 
 const signed = (angleDeg: number): string =>
   `${angleDeg < 0 ? '−' : '+'}${Math.abs(angleDeg).toFixed(1)}`;

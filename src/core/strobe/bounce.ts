@@ -33,8 +33,8 @@ export type Bounce = {
   readonly caughtShare: number;
 };
 
-const RINGS = 24;
-const SPOKES = 48;
+const RINGS = 48;
+const SPOKES = 96;
 
 /**
  * A head bounced off a matt surface. The beam is cut into rays of equal solid angle; each lights the
@@ -54,77 +54,75 @@ export function bounce(path: BouncePath): Bounce {
     outM: path.surfaceToSubjectM * cosDeg(path.exitDeg),
   };
   const halfDeg = path.beamDeg / 2;
-  // Of 1 cd: the flux of the whole beam, cut evenly.
-  const raySr = (2 * Math.PI * (1 - cosDeg(halfDeg))) / (RINGS * SPOKES);
-  const atSubjectPerCd = sum(
-    raysOf(halfDeg, path.incidenceDeg).map((ray) => {
-      const landing = landingOf(head, ray);
-      if (landing === null || isBeside(landing, path.panelSideM)) return null;
-      const [right, up] = [subject.rightM - landing.rightM, subject.upM - landing.upM];
-      const squareM2 = right ** 2 + up ** 2 + subject.outM ** 2;
-      const lengthM = Math.sqrt(squareM2);
-      // The receptor looks at the middle of the patch.
-      const facing =
-        (right * subject.rightM + up * subject.upM + subject.outM ** 2) /
-        (lengthM * path.surfaceToSubjectM);
-      return (
-        (raySr * path.reflectance * (subject.outM / lengthM) * Math.max(0, facing)) /
-        (Math.PI * squareM2)
-      );
-    }),
-  );
+  // Of 1 cd: the flux of the beam, cut evenly; of a small panel only as much of it as may land there.
+  const usedHalfDeg = Math.min(halfDeg, coveringHalfDeg(head, path));
+  const raySr = (2 * Math.PI * (1 - cosDeg(usedHalfDeg))) / (RINGS * SPOKES);
+  const found = alongRays(path, usedHalfDeg, (landing) => {
+    const right = subject.rightM - landing.rightM;
+    const squareM2 = right ** 2 + landing.upM ** 2 + subject.outM ** 2;
+    // The receptor looks at the middle of the patch.
+    const facing = right * subject.rightM + subject.outM ** 2;
+    return (subject.outM * Math.max(0, facing)) / squareM2 ** 2;
+  });
+  const atSubjectPerCd =
+    (found.total * raySr * path.reflectance) / (Math.PI * path.surfaceToSubjectM);
   const directPerCd = 1 / path.surfaceToSubjectM ** 2;
   return {
-    againstDirectStops: Math.log2(atSubjectPerCd.total / directPerCd),
+    againstDirectStops: Math.log2(atSubjectPerCd / directPerCd),
     patchDiameterM: 2 * path.headToSurfaceM * tanDeg(halfDeg),
-    caughtShare: atSubjectPerCd.count / (RINGS * SPOKES),
+    caughtShare:
+      ((found.count / (RINGS * SPOKES)) * (1 - cosDeg(usedHalfDeg))) /
+      (1 - cosDeg(halfDeg)),
   };
 }
 
-type Ray = { readonly right: number; readonly up: number; readonly out: number };
-
-/** Directions of equal solid angle inside the beam, whose axis leans by the incidence. */
-function raysOf(halfDeg: number, incidenceDeg: number): readonly Ray[] {
-  const rays: Ray[] = [];
-  const [axisRight, axisOut] = [sinDeg(incidenceDeg), -cosDeg(incidenceDeg)];
-  for (let ring = 0; ring < RINGS; ring += 1) {
-    const cosine = 1 - ((ring + 0.5) / RINGS) * (1 - cosDeg(halfDeg));
-    const sine = sinDeg(acosDeg(cosine));
-    for (let spoke = 0; spoke < SPOKES; spoke += 1) {
-      const turnDeg = ((spoke + 0.5) / SPOKES) * 360;
-      const [across, up] = [sine * cosDeg(turnDeg), sine * sinDeg(turnDeg)];
-      rays.push({
-        right: cosine * axisRight - across * axisOut,
-        up,
-        out: cosine * axisOut + across * axisRight,
-      });
-    }
-  }
-  return rays;
+/** Of the narrowest cone round the beam's axis that a panel lies in; without a panel every ray is used. */
+function coveringHalfDeg(head: SurfacePoint, { panelSideM, incidenceDeg }: BouncePath): number {
+  if (panelSideM === undefined) return 180;
+  const halfM = panelSideM / 2;
+  const cornersDeg = [-halfM, halfM].map((rightM) => {
+    const alongM =
+      (rightM - head.rightM) * sinDeg(incidenceDeg) + head.outM * cosDeg(incidenceDeg);
+    return acosDeg(alongM / Math.hypot(rightM - head.rightM, halfM, head.outM));
+  });
+  return Math.max(...cornersDeg);
 }
 
-const landingOf = (
-  head: SurfacePoint,
-  ray: Ray,
-): { readonly rightM: number; readonly upM: number } | null => {
-  if (ray.out >= 0) return null;
-  const reach = -head.outM / ray.out;
-  return { rightM: head.rightM + reach * ray.right, upM: head.upM + reach * ray.up };
-};
+type Landing = { readonly rightM: number; readonly upM: number };
 
-const isBeside = (
-  landing: { readonly rightM: number; readonly upM: number },
-  panelSideM: number | undefined,
-): boolean =>
-  panelSideM !== undefined &&
-  (Math.abs(landing.rightM) > panelSideM / 2 || Math.abs(landing.upM) > panelSideM / 2);
-
-const sum = (
-  values: readonly (number | null)[],
-): { readonly total: number; readonly count: number } => {
-  const found = values.filter((value) => value !== null);
-  return { total: found.reduce((total, value) => total + value, 0), count: found.length };
-};
+/**
+ * Sums over directions of equal solid angle inside a cone round the beam's axis, which leans by the
+ * incidence; those that miss the surface or land beside a panel bring nothing.
+ */
+function alongRays(
+  { headToSurfaceM, incidenceDeg, panelSideM }: BouncePath,
+  halfDeg: number,
+  each: (landing: Landing) => number,
+): { readonly total: number; readonly count: number } {
+  const [axisRight, axisOut] = [sinDeg(incidenceDeg), -cosDeg(incidenceDeg)];
+  const [headRightM, headOutM] = [-headToSurfaceM * axisRight, -headToSurfaceM * axisOut];
+  const panelHalfM = (panelSideM ?? Infinity) / 2;
+  const spokes = Array.from({ length: SPOKES }, (_, spoke) => {
+    const turnDeg = ((spoke + 0.5) / SPOKES) * 360;
+    return { across: cosDeg(turnDeg), up: sinDeg(turnDeg) };
+  });
+  let [total, count] = [0, 0];
+  for (let ring = 0; ring < RINGS; ring += 1) {
+    const cosine = 1 - ((ring + 0.5) / RINGS) * (1 - cosDeg(halfDeg));
+    const sine = Math.sqrt(1 - cosine ** 2);
+    for (const spoke of spokes) {
+      const rayOut = cosine * axisOut + sine * spoke.across * axisRight;
+      if (rayOut >= 0) continue;
+      const reach = -headOutM / rayOut;
+      const rightM = headRightM + reach * (cosine * axisRight - sine * spoke.across * axisOut);
+      const upM = reach * sine * spoke.up;
+      if (Math.abs(rightM) > panelHalfM || Math.abs(upM) > panelHalfM) continue;
+      total += each({ rightM, upM });
+      count += 1;
+    }
+  }
+  return { total, count };
+}
 
 /**
  * ± stops of a bounce: textbooks and meters put the same corner 1.5 to 3.2 stops down (H4, H5, H8);

@@ -14,6 +14,8 @@ export const SOURCES = {
     'C. F. F. Karney, Algorithms for geodesics, J. Geodesy 87 (2013) 43. doi:10.1007/s00190-012-0578-z',
   rfc5870:
     'A. Mayrhofer, C. Spanring, RFC 5870: A Uniform Resource Identifier for Geographic Locations, IETF, 2010.',
+  rfc7946:
+    'H. Butler, M. Daly, A. Doyle, S. Gillies, S. Hagen, T. Schaub, RFC 7946: The GeoJSON Format, IETF, 2016.',
   openLocationCode:
     'D. Rinckes, P. Bunge, Open Location Code Specification, 2014, with its test data.',
   explanatorySupplement1992:
@@ -70,8 +72,16 @@ export const SOURCES = {
     'K. M. Lam, Metamerism and Colour Constancy, PhD thesis, University of Bradford, 1985.',
   iec61966:
     'IEC 61966-2-1:1999, Multimedia systems and equipment: Colour measurement and management, part 2-1: Default RGB colour space sRGB.',
+  heisler1986:
+    'G. M. Heisler, Effects of individual trees on the solar radiation climate of small buildings, Urban Ecology 9 (1986) 337–359.',
   wgs84:
     'NGA.STND.0036_1.0.0_WGS84, Department of Defense World Geodetic System 1984: its definition and relationships with local geodetic systems (2014).',
   deviceOrientation:
     'W3C, DeviceOrientation Event Specification, Candidate Recommendation, 18 August 2016: section 4.1 for the frames and angles, section 5.1 for worked examples.',
+  torgeMueller2012:
+    'W. Torge, J. Müller, Geodesy, 4th ed., de Gruyter, 2012: trigonometric heights, coefficient of refraction.',
+  franklinRay1994:
+    'W. R. Franklin, C. K. Ray, Higher isn’t necessarily better: visibility algorithms and experiments, Proc. 6th Int. Symp. on Spatial Data Handling, Edinburgh, 1994, 751–770.',
+  iogpFormulas:
+    'IOGP Publication 373-7-2, Coordinate Conversions and Transformations including Formulas: Popular Visualisation Pseudo-Mercator.',
 } as const satisfies Record<string, string>;

@@ -169,7 +169,11 @@ describe('adaptation and sRGB', () => {
 
   test('encoding clips hard at both ends and decodes back', () => {
     expect([encodeSrgb(-0.2), encodeSrgb(1.7)]).toEqual([0, expect.closeTo(1, 12)]);
-    fc.assert(fc.property(unit, (v) => expect(decodeSrgb(encodeSrgb(v))).toBeCloseTo(v, 6)));
+    fc.assert(
+      fc.property(unit, (v) => {
+        expect(decodeSrgb(encodeSrgb(v))).toBeCloseTo(v, 6);
+      }),
+    );
   });
 
   test('both matrices undo each other', () => {

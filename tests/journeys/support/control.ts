@@ -189,7 +189,15 @@ export const fieldNames = async (page: Page): Promise<readonly string[]> => {
   return [...new Set(names)].toSorted();
 };
 
-export const openAll = (page: Page): Promise<void> =>
-  page.locator('details').evaluateAll((all) => {
-    for (const details of all) (details as HTMLDetailsElement).open = true;
-  });
+/** Opens all that is folded, and what opens within it when it has come. */
+export async function openAll(page: Page): Promise<void> {
+  const folded = page.locator('details:not([open])');
+  await expect(async () => {
+    await folded.evaluateAll((all) => {
+      for (const details of all) (details as HTMLDetailsElement).open = true;
+    });
+    await drawn(page);
+    await expect(page.locator('[data-loading]')).toHaveCount(0, { timeout: 1 });
+    await expect(folded).toHaveCount(0, { timeout: 1 });
+  }).toPass();
+}

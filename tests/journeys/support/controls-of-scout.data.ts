@@ -30,12 +30,22 @@ export const SCOUT_CONTROLS: readonly Control[] = [
   { field: 'skyline-altitude', within: NORTH_EAST, to: '12', moves: 'first-sun', way: 'up', still: [...SKY, ...CLOCKS, 'sun-leaves'] },
   { field: 'skyline-azimuth', within: NORTH_EAST, to: '60', moves: 'first-sun', way: 'down', still: [...SKY, ...CLOCKS, 'sun-leaves'] },
   { field: 'skyline-origin', to: 'paced off', moves: 'skyline-origin', way: 'changes', still: SKY },
+  { field: 'skyline-dated', to: '2027-05-01', moves: 'source-trace', way: { reads: /1 May 2027/ }, still: SKY },
 
   { field: 'ground-reflectance', to: '0.9', readOn: 'setup', moves: 'ambient-ev', way: 'up', still: SKY },
   { field: 'surface', to: 'fresh snow', readOn: 'setup', moves: 'ambient-ev', way: 'up', still: SKY },
   { field: 'walk-in', to: '25', moves: 'ground-lines', way: 'changes', still: SKY },
   { field: 'permission', to: 'refused', moves: 'ground-lines', way: 'changes', still: SKY },
-  ...['ground', 'parking', 'permission', 'foot-traffic', 'wind', 'power'].map(
+  { field: 'foot-traffic', to: 'busy', moves: 'ground-lines', way: 'changes', still: SKY },
+  { field: 'shelter', to: 'full', moves: 'ground-lines', way: 'changes', still: SKY },
+  { field: 'permission-number', to: 'K 17', moves: 'ground-lines', way: 'changes', still: SKY },
+  { field: 'permission-conditions', to: 'no stands on the rails', moves: 'ground-lines', way: 'changes', still: SKY },
+  { field: 'permission-from', to: '2027-05-15', given: [{ field: 'permission', to: 'granted' }], moves: 'permission-gap', way: 'appears', still: SKY },
+  { field: 'permission-until', to: '2027-05-13', given: [{ field: 'permission', to: 'granted' }], moves: 'permission-gap', way: 'appears', still: SKY },
+  ...['water', 'traffic', 'height', 'lonely'].map(
+    (hazard): Control => ({ field: `hazard-${hazard}`, moves: 'hazards', way: 'changes', still: SKY }),
+  ),
+  ...['ground', 'access', 'parking', 'toilets', 'permission', 'foot-traffic', 'shelter', 'wind', 'power'].map(
     (about): Control => ({ field: `${about}-note`, to: 'Ask the keeper', moves: 'ground-lines', way: 'changes', still: SKY }),
   ),
   { field: 'hazards-note', to: 'Slippery when wet', moves: 'hazards', way: 'changes', still: SKY },
@@ -53,6 +63,9 @@ export const ZONE_CONTROLS: readonly Control[] = [
 export const SCOUT_OTHERS = {
   zone: 'in a step of its own',
   minute: 'chooses the minute; keys, not a text',
+  'elevation-files': 'a file, in a journey of its own',
+  'elevation-network': 'asks the network, in a journey of its own',
+  'elevation-address': 'asks the network, in a journey of its own',
   'map-tiles': 'what the map shows, no figure',
   'tile-address': 'what the map shows, no figure',
   'tile-attribution': 'what the map shows, no figure',

@@ -2,7 +2,8 @@ import { useMemo, type ReactNode } from 'react';
 
 import { setupView } from '../../../core/plan/setup-view.ts';
 import type { Kit } from '../../../core/plan/kit.ts';
-import type { Setup, Shoot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Shoot } from '../../../core/plan/shoot.ts';
 import { formatDate, instantAtClock } from '../../../core/units/civil-time.ts';
 import { useKit, useShoot } from '../../state/documents.tsx';
 import { CONDITION_NAMES } from '../../ui/condition-names.ts';

@@ -5,7 +5,8 @@ import { formatIso } from '../../../core/exposure/iso-scale.ts';
 import { formatNd } from '../../../core/exposure/lens-filter.ts';
 import { formatShutter } from '../../../core/exposure/shutter-scale.ts';
 import type { setupView, SetupView } from '../../../core/plan/setup-view.ts';
-import type { Setup, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
 import { bearingText, metres, spreadText, tenths } from '../../ui/figure-text.ts';
 import { powerText } from '../../ui/power-text.ts';
 

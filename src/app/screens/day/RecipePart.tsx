@@ -4,7 +4,7 @@ import { formatMeterAperture } from '../../../core/exposure/aperture-scale.ts';
 import { formatIso } from '../../../core/exposure/iso-scale.ts';
 import { formatShutter } from '../../../core/exposure/shutter-scale.ts';
 import type { SetupView, SetupViewGap, WorkingSetup } from '../../../core/plan/setup-view.ts';
-import type { Setup } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
 import type { Result } from '../../../core/units/result.ts';
 import { look } from '../../state/view.ts';
 import { inHandText, metres, signedTenths } from '../../ui/figure-text.ts';

@@ -3,7 +3,8 @@ import { memo, useMemo, type CSSProperties, type KeyboardEvent, type ReactNode }
 
 import { editSetup } from '../../../core/plan/edits.ts';
 import type { SetupColumn } from '../../../core/plan/setup-column.ts';
-import type { Setup, Shoot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Shoot } from '../../../core/plan/shoot.ts';
 import { dayBoundsMs } from '../../../core/units/civil-time.ts';
 import type { PlotFrame } from '../../charts/plot-frame.ts';
 import { verdictSpans } from '../../charts/verdict-spans.ts';

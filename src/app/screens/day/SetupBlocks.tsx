@@ -1,7 +1,7 @@
 import { useMemo, type ReactNode } from 'react';
 
 import type { SetupColumn } from '../../../core/plan/setup-column.ts';
-import type { Setup } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
 import type { PlotFrame } from '../../charts/plot-frame.ts';
 import { shareOf } from '../../charts/strip-time.ts';
 import { useShoot } from '../../state/documents.tsx';

@@ -1,4 +1,4 @@
-import type { Setup } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
 import { clockTime, dayBoundsMs, instantAtClock } from '../../../core/units/civil-time.ts';
 
 /** A setup's time on a column. */

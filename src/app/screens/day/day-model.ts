@@ -2,7 +2,8 @@ import { SKY_CONDITIONS, type SkyCondition } from '../../../core/daylight/sky-co
 import type { Kit } from '../../../core/plan/kit.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
 import { setupsAt } from '../../../core/plan/setup-light.ts';
-import type { Setup, Shoot, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Shoot, Spot } from '../../../core/plan/shoot.ts';
 import { dayBoundsMs, instantAtClock } from '../../../core/units/civil-time.ts';
 import { setupColumnInput, spotColumnInput } from '../../state/columns.ts';
 import { blockTime } from './block-time.ts';

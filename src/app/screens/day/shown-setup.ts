@@ -1,5 +1,6 @@
 import { setupsAt } from '../../../core/plan/setup-light.ts';
-import type { Setup, Shoot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Shoot } from '../../../core/plan/shoot.ts';
 import { blockEndMs, blockTime } from './block-time.ts';
 
 /**

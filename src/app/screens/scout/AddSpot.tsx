@@ -1,9 +1,10 @@
-import { useDeferredValue, useEffect, useId, useMemo, useState, type ReactNode } from 'react';
+import { useId, useState, type ReactNode } from 'react';
 
 import { parseCoordinates } from '../../../core/place/coordinates-text.ts';
 import type { GeoPoint } from '../../../core/place/geo-point.ts';
-import { useAtlas } from '../../state/atlas.ts';
+import { look } from '../../state/view.ts';
 import { coordinatesFault } from './coordinates-fault.ts';
+import { PlaceSearch } from './PlaceSearch.tsx';
 
 type AddSpotProps = {
   readonly onPlace: (point: GeoPoint, name: string | null) => void;
@@ -17,7 +18,12 @@ export function AddSpot({ onPlace, onCancel }: AddSpotProps): ReactNode {
       <h2>Where is the new spot?</h2>
       <p>Click it on the map; with the map in focus, Enter puts it at the cross.</p>
       <CoordinatesEntry onPlace={(point) => onPlace(point, null)} />
-      <PlaceSearch onPlace={onPlace} />
+      <PlaceSearch
+        label="Or a town or village, by how its name begins"
+        field="place-search"
+        onPick={({ point, name }) => onPlace(point, name)}
+        onShow={({ point, name }) => look({ shownPlace: { point, name } })}
+      />
       <button type="button" data-cancel-add onClick={onCancel}>
         Do not add
       </button>
@@ -66,81 +72,3 @@ const CoordinatesEntry = ({
     </form>
   );
 };
-
-const MOST_PLACES = 8;
-
-const PlaceSearch = ({ onPlace }: { readonly onPlace: AddSpotProps['onPlace'] }): ReactNode => {
-  const id = useId();
-  const [text, setText] = useState('');
-  const searched = useDeferredValue(text.trim());
-  const names = usePlaceNames(text.trim() !== '');
-  const found = useMemo(
-    () => (names === null || names === 'unreadable' ? [] : names.search(searched, MOST_PLACES)),
-    [names, searched],
-  );
-  return (
-    <div className="field">
-      <label htmlFor={id}>Or a town or village, by how its name begins</label>
-      <input
-        id={id}
-        type="search"
-        autoComplete="off"
-        data-field="place-search"
-        value={text}
-        onChange={(event) => setText(event.currentTarget.value)}
-      />
-      {text.trim() === '' ? null : names === 'unreadable' ? (
-        <span className="fault" role="alert">
-          the place names are not on this device and could not be fetched
-        </span>
-      ) : names === null ? (
-        <span className="quiet">reading the place names…</span>
-      ) : found.length === 0 ? (
-        <span className="quiet" role="status">
-          no place of 1000 people or more begins with “{text.trim()}”
-        </span>
-      ) : (
-        <ul className="found-places">
-          {found.map((place) => (
-            <li key={`${place.name} ${place.point.latitudeDeg} ${place.point.longitudeDeg}`}>
-              <button
-                type="button"
-                data-found-place={place.name}
-                onClick={() => onPlace(place.point, place.name)}
-              >
-                {place.name}, {place.countryCode}{' '}
-                <span className="quiet">{place.population.toLocaleString('en-GB')} people</span>
-              </button>
-            </li>
-          ))}
-        </ul>
-      )}
-      <span className="quiet">GeoNames, CC BY 4.0; searched on this device.</span>
-    </div>
-  );
-};
-
-type Names = Awaited<ReturnType<ReturnType<typeof useAtlas>['places']>>;
-
-/** The names, read when first wanted; null until they are there. */
-function usePlaceNames(wanted: boolean): Names | 'unreadable' | null {
-  const atlas = useAtlas();
-  const [names, setNames] = useState<Names | 'unreadable' | null>(null);
-  useEffect(
-    function readNames() {
-      if (!wanted) return undefined;
-      let current = true;
-      void atlas
-        .places()
-        .catch(() => 'unreadable' as const)
-        .then((read) => {
-          if (current) setNames(read);
-        });
-      return () => {
-        current = false;
-      };
-    },
-    [atlas, wanted],
-  );
-  return names;
-}

@@ -1,13 +1,22 @@
-import { useMemo, type ReactNode } from 'react';
+import { Suspense, useMemo, useRef, useState, type ReactNode } from 'react';
 
+import { lazyPart } from '../../state/lazy-part.ts';
 import { useSavedSetting } from '../../state/saved-setting.ts';
+import { look } from '../../state/view.ts';
 import { Switch } from '../../ui/Switch.tsx';
 import { TextField } from '../../ui/TextField.tsx';
+import './map-settings.css';
+import { PlaceSearch } from './PlaceSearch.tsx';
 import { tileAddressFault, tileHost } from './tile-address.ts';
+import { useLocalMap, type ShownLocalMap } from './use-local-map.ts';
+
+const LocalMapFiles = lazyPart(async () => (await import('./LocalMapFiles.tsx')).LocalMapFiles);
 
 export type MapTiles = {
   /** Null until the settings are read, where tiles are off, or where no address is set. */
   readonly tiles: { readonly url: string; readonly attribution: string } | null;
+  /** The map archive of this device. */
+  readonly local: ShownLocalMap;
   readonly on: boolean;
   readonly address: string;
   readonly attribution: string;
@@ -20,6 +29,7 @@ export function useMapTiles(): MapTiles {
   const [on, turn] = useSavedSetting<boolean>('map-tiles', false);
   const [address, setAddress] = useSavedSetting<string>('map-tile-address', '');
   const [attribution, setAttribution] = useSavedSetting<string>('map-tile-attribution', '');
+  const local = useLocalMap();
   const usable = on === true && address !== null && tileAddressFault(address) === null;
   const tiles = useMemo(
     () => (usable && address !== null ? { url: address, attribution: attribution ?? '' } : null),
@@ -27,6 +37,7 @@ export function useMapTiles(): MapTiles {
   );
   return {
     tiles,
+    local,
     on: on === true,
     address: address ?? '',
     attribution: attribution ?? '',
@@ -36,13 +47,32 @@ export function useMapTiles(): MapTiles {
   };
 }
 
-/** Whether the map asks a server for tiles, which, and what that server learns. */
+/**
+ * A place to look at, maps kept on this device, and whether a server is asked for tiles, which, and
+ * what it learns.
+ */
 export function MapSettings({ map }: { readonly map: MapTiles }): ReactNode {
   const host = tileHost(map.address);
+  const details = useRef<HTMLDetailsElement>(null);
+  const [opened, setOpened] = useState(false);
   return (
-    <details className="map-settings">
+    <details
+      ref={details}
+      className="map-settings"
+      onToggle={(event) => setOpened(opened || event.currentTarget.open)}
+    >
       <summary data-open="map">Map</summary>
       <div>
+        <PlaceSearch
+          label="Show a town or village, by how its name begins"
+          field="map-search"
+          onShow={({ point, name }) => {
+            look({ shownPlace: { point, name } });
+            details.current?.removeAttribute('open');
+          }}
+        />
+        <Suspense>{opened ? <LocalMapFiles shown={map.local} /> : null}</Suspense>
+        <h3>Tiles from the network</h3>
         <Switch
           label="Map tiles from the network"
           field="map-tiles"
@@ -51,8 +81,9 @@ export function MapSettings({ map }: { readonly map: MapTiles }): ReactNode {
           onTurn={map.turn}
         />
         <p className="quiet" data-figure="tiles-privacy">
-          The address of every tile you look at goes to {host ?? 'that server'}, with your network
-          address. Off, the map is the outline kept in this app and nothing is asked of anyone.
+          The address of every tile you look at, which tells where and how close, goes to{' '}
+          {host ?? 'that server'}, with your network address and the address this app was opened at.
+          Off, the map is what is kept on this device and nothing is asked of anyone.
         </p>
         <TextField
           label="Address of the tiles, with {z}, {x} and {y}"

@@ -9,8 +9,12 @@ import { RingLegend } from '../../map/RingLegend.tsx';
 import { SpotMap } from '../../map/SpotMap.tsx';
 import { useAtlas } from '../../state/atlas.ts';
 import { useEditShoot, useShoot } from '../../state/documents.tsx';
+import { useGroundView } from '../../state/ground-view.ts';
 import { look, useView } from '../../state/view.ts';
 import { AddSpot } from './AddSpot.tsx';
+import { CompareButton } from './CompareButton.tsx';
+import { InOutButton } from './InOutButton.tsx';
+import { GroundMap, GroundPanel, GroundSheet } from './ground/GroundPanel.tsx';
 import { MapSettings, useMapTiles } from './MapSettings.tsx';
 import { ScoutStrip } from './ScoutStrip.tsx';
 import { SpotChooser } from './SpotChooser.tsx';
@@ -30,6 +34,7 @@ export function ScoutScreen(): ReactNode {
   const places = useSpotPlaces();
   const tiles = useMapTiles();
   const [adding, setAdding] = useState(false);
+  const drawing = useGroundView(({ tool }) => tool !== null);
   const outline = useOutlineOnce();
   const figuresAreThere = scouted === null || scouted.setup === null || hold !== null;
   const drawn = useDrawn(outline.settled && figuresAreThere);
@@ -70,6 +75,9 @@ export function ScoutScreen(): ReactNode {
         >
           Add a spot
         </button>
+        <GroundPanel />
+        <CompareButton />
+        <InOutButton spotId={scouted?.id ?? null} />
         <MapSettings map={tiles} />
       </div>
       <div className="scout-day">
@@ -82,6 +90,7 @@ export function ScoutScreen(): ReactNode {
           ringRangeEv={ringRangeEv}
           tiles={tiles.tiles}
           adding={adding}
+          drawing={drawing}
           onSelect={select}
           onMove={places.move}
           onTurn={turn}
@@ -94,10 +103,15 @@ export function ScoutScreen(): ReactNode {
               atTime={clockTime(ringsAtMs, scouted?.spot.zone ?? 'Etc/UTC')}
             />
           }
-        />
+        >
+          {(map) => (
+            <GroundMap map={map} spot={scouted?.spot ?? null} minuteMs={minuteMs} adding={adding} />
+          )}
+        </SpotMap>
       </div>
       <aside className="scout-sheet" aria-label="Spot">
         {adding ? <AddSpot onPlace={place} onCancel={() => setAdding(false)} /> : null}
+        <GroundSheet spot={scouted?.spot ?? null} minuteMs={minuteMs} />
         {scouted === null ? (
           adding ? null : (
             <p>This shoot has no spot yet. Add one to see its sky.</p>

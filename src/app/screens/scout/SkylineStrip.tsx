@@ -1,14 +1,16 @@
-import { useEffect, useMemo, useRef, type ReactNode } from 'react';
+import { useEffect, useId, useMemo, useRef, type ReactNode } from 'react';
 
 import type { SkyCondition } from '../../../core/daylight/sky-condition.ts';
 import type { SetupLight, SetupScene } from '../../../core/plan/setup-light.ts';
 import { ev100FromLuminance } from '../../../core/exposure/exposure-value.ts';
+import { SkylineTextures, TextureLegend, type SkylineMaker } from './skyline/SkylineTextures.tsx';
 import { bearingText, tenths } from '../../ui/figure-text.ts';
 import {
   framingOutline,
   lowSkyReader,
   patchOutline,
   skylineSteps,
+  stretchOutline,
   STRIP_COLUMNS,
   STRIP_ROWS,
   stripTopDeg,
@@ -23,11 +25,15 @@ type SkylineStripProps = {
   readonly light: SetupLight;
   readonly condition: SkyCondition;
   readonly origin: string;
+  /** Who makes which stretch of the skyline. */
+  readonly makers?: readonly SkylineMaker[];
 };
 
 /** The low sky all round in true tones over the skyline, with the framing as it is projected. */
-export function SkylineStrip({ scene, light, condition, origin }: SkylineStripProps): ReactNode {
+export function SkylineStrip(props: SkylineStripProps): ReactNode {
+  const { scene, light, condition, origin, makers = [] } = props;
   const { framing, skyline } = scene;
+  const id = useId();
   const topDeg = stripTopDeg(framing, skyline);
   const canvas = useRef<HTMLCanvasElement>(null);
   const readLowSky = useMemo(() => lowSkyReader(condition, topDeg), [condition, topDeg]);
@@ -79,6 +85,17 @@ export function SkylineStrip({ scene, light, condition, origin }: SkylineStripPr
             className="ground"
             points={`0,${topDeg + 1} ${at(ground, 0)} 360,${topDeg + 1}`}
           />
+          <SkylineTextures id={id} />
+          {makers.map(({ fromDeg, toDeg, by }) =>
+            by === null ? null : (
+              <polygon
+                key={fromDeg}
+                fill={`url(#${id}${by})`}
+                data-made-by={by}
+                points={at(stretchOutline(ground, fromDeg, toDeg), 0)}
+              />
+            ),
+          )}
           {copies(frame, 'halo')}
           {copies(frame, 'frame')}
           {copies(patch, 'patch')}
@@ -93,6 +110,7 @@ export function SkylineStrip({ scene, light, condition, origin }: SkylineStripPr
       <figcaption className="quiet">
         mid grey is {card.name}, EV {tenths(card.ev)}; white clips 2.5 stops above it.{' '}
         <span data-figure="skyline-origin">{originText(skyline.length, origin)}</span>
+        <TextureLegend id={id} makers={makers} />
       </figcaption>
     </figure>
   );

@@ -2,19 +2,20 @@ import { Suspense, useMemo, type ReactNode } from 'react';
 
 import { removeSpot } from '../../../core/plan/edits.ts';
 import { setupsAt } from '../../../core/plan/setup-light.ts';
-import type { Setup, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
 import { formatCoordinates } from '../../../core/place/coordinates-text.ts';
 import { formatDate } from '../../../core/units/civil-time.ts';
 import { useEditShoot, useShoot } from '../../state/documents.tsx';
 import { say } from '../../state/view.ts';
+import { Folded } from '../../ui/Folded.tsx';
 import { FramingFields } from './FramingFields.tsx';
-import { SiteNotes } from './lazy-sections.ts';
+import { Photos, SiteNotes, SunInPicture } from './lazy-sections.ts';
 import { holdLines, sunLines } from './light-sentences.ts';
 import { LightLines } from './LightLines.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { SkyFigures } from './SkyFigures.tsx';
-import { SkylineStrip } from './SkylineStrip.tsx';
-import { SkylineTable } from './SkylineTable.tsx';
+import { SkylineSection } from './skyline/SkylineSection.tsx';
 import type { SunDay } from './sun-day.ts';
 import type { HoldDay } from './use-hold-windows.ts';
 import { useSpotLight } from './use-spot-light.ts';
@@ -57,16 +58,13 @@ export function SpotSheet(props: SpotSheetProps): ReactNode {
       </header>
       <PlaceFields spotId={spotId} spot={spot} places={places} dateMs={sun.day.startMs} />
       <FramingFields spotId={spotId} spot={spot} />
-      <section aria-labelledby="skyline-in-stops">
-        <h2 id="skyline-in-stops">Skyline in stops</h2>
-        <SkylineStrip
-          scene={scene}
-          light={light}
-          condition={shoot.condition}
-          origin={spot.skylineOrigin}
-        />
-        <SkylineTable spotId={spotId} spot={spot} />
-      </section>
+      <SkylineSection
+        spotId={spotId}
+        spot={spot}
+        scene={scene}
+        light={light}
+        condition={shoot.condition}
+      />
       <SkyFigures light={light} condition={shoot.condition} minuteMs={minuteMs} zone={spot.zone} />
       <LightLines
         title={`Light on ${formatDate(shoot.date, 'en-GB')}`}
@@ -79,6 +77,12 @@ export function SpotSheet(props: SpotSheetProps): ReactNode {
           </p>
         ) : null}
       </LightLines>
+      <Folded summary="On which days the sun stands there" open="sun-in-picture">
+        <SunInPicture spotId={spotId} spot={spot} setup={setup} />
+      </Folded>
+      <Folded summary={photosText(spot)} open="photos">
+        <Photos spotId={spotId} spot={spot} />
+      </Folded>
       <Suspense fallback={null}>
         <SiteNotes spotId={spotId} spot={spot} date={shoot.date} />
       </Suspense>
@@ -86,6 +90,12 @@ export function SpotSheet(props: SpotSheetProps): ReactNode {
     </>
   );
 }
+
+const photosText = ({ photos, readings }: Spot): string => {
+  const [photo, reading] = [Object.keys(photos).length, Object.keys(readings).length];
+  if (photo + reading === 0) return 'Photos';
+  return `Photos: ${photo}, readings: ${reading}`;
+};
 
 const nameOf = (setup: Setup): string =>
   setup.framing === null ? setup.name : `${setup.name}, in its own framing`;

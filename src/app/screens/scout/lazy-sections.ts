@@ -1,6 +1,13 @@
-import { lazy } from 'react';
+import { lazyPart } from '../../state/lazy-part.ts';
 
-/** Parts of the spot's sheet below its first figures, fetched after them. */
-export const SiteNotes = lazy(async () => ({
-  default: (await import('./site/SiteNotes.tsx')).SiteNotes,
-}));
+/** Parts of the spot's sheet below its first figures, fetched after them or when opened. */
+export const SiteNotes = lazyPart(async () => (await import('./site/SiteNotes.tsx')).SiteNotes);
+export const SunInPicture = lazyPart(
+  async () => (await import('./sun-in-picture/SunInPicture.tsx')).SunInPicture,
+);
+export const Photos = lazyPart(async () => (await import('./photos/Photos.tsx')).Photos);
+export const CompareSpots = lazyPart(
+  async () => (await import('./compare/CompareSpots.tsx')).CompareSpots,
+);
+
+export const InAndOut = lazyPart(async () => (await import('./in-out/InAndOut.tsx')).InAndOut);

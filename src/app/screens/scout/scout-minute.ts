@@ -1,5 +1,6 @@
 import { setupsAt } from '../../../core/plan/setup-light.ts';
-import type { Setup, Shoot, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Shoot, Spot } from '../../../core/plan/shoot.ts';
 import type { SunEvents } from '../../../core/sun-moon/sun-events.ts';
 import { addDays, dayBoundsMs, instantAtClock } from '../../../core/units/civil-time.ts';
 

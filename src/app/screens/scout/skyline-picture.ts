@@ -109,3 +109,30 @@ export function skylineSteps(skyline: Skyline): readonly StripPoint[] {
     .toSorted((first, second) => first - second)
     .map((azimuthDeg) => ({ azimuthDeg, altitudeDeg: altitudeOf(azimuthDeg % 360) }));
 }
+
+const UNDER_THE_STRIP_DEG = -12;
+
+/** The ground of a stretch, down to below the strip, from its steps. */
+export function stretchOutline(
+  steps: readonly StripPoint[],
+  fromDeg: number,
+  toDeg: number,
+): readonly StripPoint[] {
+  const inside = steps.filter(({ azimuthDeg }) => azimuthDeg > fromDeg && azimuthDeg < toDeg);
+  return [
+    { azimuthDeg: fromDeg, altitudeDeg: UNDER_THE_STRIP_DEG },
+    { azimuthDeg: fromDeg, altitudeDeg: altitudeAt(steps, fromDeg) },
+    ...inside,
+    { azimuthDeg: toDeg, altitudeDeg: altitudeAt(steps, toDeg) },
+    { azimuthDeg: toDeg, altitudeDeg: UNDER_THE_STRIP_DEG },
+  ];
+}
+
+function altitudeAt(steps: readonly StripPoint[], azimuthDeg: number): number {
+  const index = steps.findIndex((step) => step.azimuthDeg >= azimuthDeg);
+  const after = steps[index] ?? { azimuthDeg, altitudeDeg: 0 };
+  const before = steps[index - 1] ?? after;
+  const wideDeg = after.azimuthDeg - before.azimuthDeg;
+  const share = wideDeg > 0 ? (azimuthDeg - before.azimuthDeg) / wideDeg : 1;
+  return before.altitudeDeg + share * (after.altitudeDeg - before.altitudeDeg);
+}

@@ -1,7 +1,8 @@
 import { useMemo } from 'react';
 
 import { inOrder } from '../../../core/plan/order-key.ts';
-import type { Setup, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Spot } from '../../../core/plan/shoot.ts';
 import { useShoot } from '../../state/documents.tsx';
 import { useView } from '../../state/view.ts';
 import { defaultMinuteMs, isOfDate, setupHere } from './scout-minute.ts';

@@ -6,7 +6,8 @@ import {
   type SetupLight,
   type SetupScene,
 } from '../../../core/plan/setup-light.ts';
-import type { Setup, Shoot, Spot } from '../../../core/plan/shoot.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
+import type { Shoot, Spot } from '../../../core/plan/shoot.ts';
 import { civilDateOf, dayOfYear } from '../../../core/units/civil-time.ts';
 
 const FACE_HEIGHT_M = 1.65;

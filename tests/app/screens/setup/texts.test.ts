@@ -24,7 +24,8 @@ import { demoShoot } from '../../../../src/core/plan/demo-shoot.ts';
 import { editSetup } from '../../../../src/core/plan/edits.ts';
 import { setupFixes } from '../../../../src/core/plan/setup-fixes.ts';
 import { setupView, type SetupView } from '../../../../src/core/plan/setup-view.ts';
-import type { Setup, Shoot } from '../../../../src/core/plan/shoot.ts';
+import type { Setup } from '../../../../src/core/plan/setup-schema.ts';
+import type { Shoot } from '../../../../src/core/plan/shoot.ts';
 import { instantAtClock } from '../../../../src/core/units/civil-time.ts';
 import { defined } from '../../../support/defined.ts';
 
@@ -221,7 +222,7 @@ describe('words of a recipe', () => {
   });
 
   test('a full CTO on the key: 1e6 / (1e6/5500 + 167) is 2900 K to the hundred', () => {
-    const gel = { order: 'a', name: 'Full CTO', stops: 1.1, miredShift: 167 };
+    const gel = { order: 'a', name: 'Full CTO', stops: 1.1, miredShift: 167, greenStops: 0 };
     expect(whiteBalanceText(gel)).toContain('2900 K');
     expect(whiteBalanceText(null)).toBe('white balance daylight, 5500 K');
   });

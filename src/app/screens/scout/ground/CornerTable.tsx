@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 
 import { parseCoordinates } from '../../../../core/place/coordinates-text.ts';
-import type { Corner } from '../../../state/ground-view.ts';
+import type { Corner } from '../../../../core/skyline/obstacle.ts';
 import { TextField } from '../../../ui/TextField.tsx';
 import { coordinatesFault } from '../coordinates-fault.ts';
 import { cornerText } from './corner-text.ts';

@@ -1,21 +1,18 @@
 import { useId, useState, type ReactNode } from 'react';
 
 import { parseCoordinates } from '../../../../core/place/coordinates-text.ts';
-import {
-  DRAW_TOOLS,
-  endTool,
-  lookAtGround,
-  useGroundView,
-  type Corner,
-  type DrawTool,
-} from '../../../state/ground-view.ts';
+import { DRAWN_CLASSES, type DrawnClassName } from '../../../../core/plan/new-obstacle.ts';
+import type { Corner } from '../../../../core/skyline/obstacle.ts';
+import { endTool, lookAtGround, useGroundView } from '../../../state/ground-view.ts';
 import { coordinatesFault } from '../coordinates-fault.ts';
 import { cornerText } from './corner-text.ts';
-import { TOOL_WORDS } from './obstacle-words.ts';
+import { DRAW_WORDS } from './obstacle-words.ts';
 
 type DrawToolsProps = {
-  readonly onFinish: (tool: DrawTool, corners: readonly Corner[]) => void;
+  readonly onFinish: (tool: DrawnClassName, corners: readonly Corner[]) => void;
 };
+
+const CLASSES = Object.keys(DRAWN_CLASSES) as readonly DrawnClassName[];
 
 /** What can be drawn on the map, by pointer, at its cross or by typed coordinates. */
 export function DrawTools({ onFinish }: DrawToolsProps): ReactNode {
@@ -24,7 +21,7 @@ export function DrawTools({ onFinish }: DrawToolsProps): ReactNode {
   return (
     <>
       <div className="draw-tools">
-        {DRAW_TOOLS.map((one) => (
+        {CLASSES.map((one) => (
           <button
             key={one}
             type="button"
@@ -34,7 +31,7 @@ export function DrawTools({ onFinish }: DrawToolsProps): ReactNode {
               tool === one ? endTool() : lookAtGround({ tool: one, corners: [], obstacleId: null })
             }
           >
-            {TOOL_WORDS[one].button}
+            {DRAW_WORDS[one]}
           </button>
         ))}
       </div>
@@ -46,19 +43,19 @@ export function DrawTools({ onFinish }: DrawToolsProps): ReactNode {
 }
 
 function Sketch(props: {
-  readonly tool: DrawTool;
+  readonly tool: DrawnClassName;
   readonly corners: readonly Corner[];
   readonly onFinish: () => void;
 }): ReactNode {
   const { tool, corners, onFinish } = props;
-  const { closed } = TOOL_WORDS[tool];
+  const { closed } = DRAWN_CLASSES[tool];
   const needed = closed ? 3 : 2;
   return (
     <div className="sketch">
       <p>
-        Click each corner on the map and{' '}
-        {closed ? 'the first again' : 'the last once more'} to finish, or press Enter. With the map
-        in focus and nothing begun by pointer, Enter sets a corner at the cross.
+        Click each corner on the map and {closed ? 'the first again' : 'the last once more'} to
+        finish, or press Enter. With the map in focus and nothing begun by pointer, Enter sets a
+        corner at the cross.
       </p>
       {corners.length === 0 ? null : (
         <ol className="corners" data-figure="sketch-corners">
@@ -68,7 +65,9 @@ function Sketch(props: {
               <button
                 type="button"
                 aria-label={`Remove corner ${at + 1}`}
-                onClick={() => lookAtGround({ corners: corners.filter((_, index) => index !== at) })}
+                onClick={() =>
+                  lookAtGround({ corners: corners.filter((_, index) => index !== at) })
+                }
               >
                 Remove
               </button>

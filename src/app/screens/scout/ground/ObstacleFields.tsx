@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 
+import { ASSUMED_ORIGIN, DRAWN_ORIGIN } from '../../../../core/plan/new-obstacle.ts';
 import { editObstacle, removeObstacle } from '../../../../core/plan/obstacle-edits.ts';
 import {
   OBSTACLE_KINDS,
@@ -54,7 +55,7 @@ export function ObstacleFields({ id, obstacle }: ObstacleFieldsProps): ReactNode
           max={1000}
           step={0.5}
           digits={2}
-          onCommit={(value) => value !== null && put('height', { heightM: value })}
+          onCommit={(value) => value !== null && put('height', measured(obstacle, value))}
         />
         {obstacle.kind === 'trees' ? (
           <>
@@ -128,6 +129,10 @@ export function ObstacleFields({ id, obstacle }: ObstacleFieldsProps): ReactNode
     </div>
   );
 }
+
+/** A height that was written is no longer assumed. */
+const measured = ({ origin }: ObstacleEntry, heightM: number): Partial<ObstacleEntry> =>
+  origin === ASSUMED_ORIGIN ? { heightM, origin: DRAWN_ORIGIN } : { heightM };
 
 /** What is built lets no light through. */
 const asKind = (kind: ObstacleKind): Partial<ObstacleEntry> =>

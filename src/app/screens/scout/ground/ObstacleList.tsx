@@ -10,7 +10,9 @@ import { KIND_WORDS } from './obstacle-words.ts';
 type ObstacleListProps = { readonly obstacles: Readonly<Record<string, ObstacleEntry>> };
 
 /** The obstacles of the shoot that can be edited, one of them open. */
-export const ObstacleList = memo(function ObstacleList({ obstacles }: ObstacleListProps): ReactNode {
+export const ObstacleList = memo(function ObstacleList({
+  obstacles,
+}: ObstacleListProps): ReactNode {
   const chosenId = useGroundView(({ obstacleId }) => obstacleId);
   const all = inOrder(obstacles);
   if (all.length === 0)

@@ -1,4 +1,4 @@
-import type { Corner } from '../../../state/ground-view.ts';
+import type { Corner } from '../../../../core/skyline/obstacle.ts';
 
 /** '45.650300, 13.757100': latitude first, to a decimetre. */
 export const cornerText = ([longitudeDeg, latitudeDeg]: Corner): string =>

@@ -1,5 +1,5 @@
+import type { DrawnClassName } from '../../../../core/plan/new-obstacle.ts';
 import type { ObstacleKind } from '../../../../core/plan/obstacle-schema.ts';
-import type { DrawTool } from '../../../state/ground-view.ts';
 
 export const KIND_WORDS: Readonly<Record<ObstacleKind, string>> = {
   building: 'building',
@@ -7,17 +7,11 @@ export const KIND_WORDS: Readonly<Record<ObstacleKind, string>> = {
   trees: 'trees',
 };
 
-/** What is drawn with a tool, and what its outline is. */
-export const TOOL_WORDS: Readonly<
-  Record<
-    DrawTool,
-    { readonly button: string; readonly name: string; readonly kind: ObstacleKind; readonly closed: boolean }
-  >
-> = {
-  building: { button: 'Draw a building', name: 'Building', kind: 'building', closed: true },
-  wall: { button: 'Draw a wall', name: 'Wall', kind: 'wall', closed: false },
-  'tree-row': { button: 'Draw a row of trees', name: 'Row of trees', kind: 'trees', closed: false },
-  'tree-stand': { button: 'Draw a stand of trees', name: 'Trees', kind: 'trees', closed: true },
+export const DRAW_WORDS: Readonly<Record<DrawnClassName, string>> = {
+  building: 'Draw a building',
+  wall: 'Draw a wall',
+  'tree-row': 'Draw a row of trees',
+  'tree-stand': 'Draw a wood',
 };
 
 /** 'Wall', then 'Wall 2', 'Wall 3': a name not yet taken. */
