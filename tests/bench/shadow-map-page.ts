@@ -1,4 +1,4 @@
-import { paintShadows } from '../../src/app/map/shadow-layer.ts';
+import { shadowPainter } from '../../src/app/map/shadow-layer.ts';
 import { shadowField } from '../../src/app/map/shadow-path.ts';
 import { mercatorX, mercatorY } from '../../src/app/map/web-mercator.ts';
 import type { Obstacle } from '../../src/core/skyline/obstacle.ts';
@@ -51,12 +51,13 @@ window.timeShadows = ({ obstacles, suns, date, view: at }) => {
   const readyFromMs = performance.now();
   const field = shadowField(obstacles);
   const readyMs = performance.now() - readyFromMs;
+  const paint = shadowPainter();
   const minuteMs: number[] = [];
   const darkShare: number[] = [];
   for (const sun of suns) {
     const fromMs = performance.now();
     context.clearRect(0, 0, at.widthPx, at.heightPx);
-    paintShadows(context, view, { field, sun, date, darkness: 0.36 });
+    paint(context, view, { field, sun, date, darkness: 0.36 });
     context.getImageData(at.widthPx >> 1, at.heightPx >> 1, 1, 1);
     minuteMs.push(performance.now() - fromMs);
     darkShare.push(shareOfDark(context.getImageData(0, 0, at.widthPx, at.heightPx).data));

@@ -11,8 +11,8 @@ const TARGET_MS = 60;
 const BUILT = 'node_modules/.cache/undersky-shadow-page';
 const PAGE = 'tests/bench/shadow-map.html';
 const CENTRE = { latitudeDeg: 45.6503, longitudeDeg: 13.7571 };
-/** The whole town on a map of a 1440 × 900 window with its margin: 1.7 m a pixel. */
-const VIEW = { ...CENTRE, zoom: 16, widthPx: 1400, heightPx: 1300 };
+/** The canvas of a map in a 1440 × 900 window; at 1.7 m a pixel the whole town is on it. */
+const VIEW = { ...CENTRE, zoom: 16, widthPx: 1230, heightPx: 1130 };
 const DATE = '2027-05-14';
 /** From an hour before sunset to four minutes before it, minute by minute. */
 const FIRST_MS = Date.parse(`${DATE}T19:25:00+02:00`);

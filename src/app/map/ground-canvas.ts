@@ -35,9 +35,15 @@ export class GroundCanvas<Data> extends Layer {
   private density = 1;
   private frame = 0;
 
-  constructor(painter: GroundPainter<Data>, className: string) {
+  private readonly mostDensity: number;
+
+  constructor(
+    painter: GroundPainter<Data>,
+    { className, mostDensity }: { readonly className: string; readonly mostDensity: number },
+  ) {
     super();
     this.painter = painter;
+    this.mostDensity = mostDensity;
     this.canvas.className = `${className} leaflet-zoom-animated`;
     this.canvas.style.pointerEvents = 'none';
   }
@@ -86,7 +92,7 @@ export class GroundCanvas<Data> extends Layer {
     const size = map.getSize().add(margin.multiplyBy(2));
     const corner = map.containerPointToLayerPoint(margin.multiplyBy(-1));
     this.corner = map.getPixelOrigin().add(corner);
-    this.density = Math.min(2, window.devicePixelRatio || 1);
+    this.density = Math.min(this.mostDensity, window.devicePixelRatio || 1);
     this.size = size;
     this.canvas.width = Math.round(size.x * this.density);
     this.canvas.height = Math.round(size.y * this.density);

@@ -86,7 +86,7 @@ function addOutline(
 }
 
 export const makeStandingLayer = (): GroundCanvas<StandingLook> =>
-  new GroundCanvas(paintStanding, 'ground-standing');
+  new GroundCanvas(paintStanding, { className: 'ground-standing', mostDensity: 2 });
 
 export const drawStandingLayer = (layer: GroundCanvas<StandingLook>, look: StandingLook): void =>
   layer.show(look);

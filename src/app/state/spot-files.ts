@@ -128,7 +128,11 @@ export async function takeIn(
 ): Promise<Result<TakingIn, string>> {
   const additions: SpotFromWaypoint[] = [];
   const edits: Edit<Shoot>[] = [];
+  const toSpots = new Map<string, readonly ReadyPhoto[]>();
   let addedPhotos = 0;
+
+  const collect = (spotId: string, photos: readonly ReadyPhoto[]): void =>
+    void toSpots.set(spotId, [...(toSpots.get(spotId) ?? []), ...photos]);
 
   const put = async (
     spotId: string,
@@ -147,8 +151,7 @@ export async function takeIn(
   for (const { waypoint, spotId, photos } of taken.places) {
     const there = photos.length > 0 && spotId !== null ? shoot.spots[spotId] : undefined;
     if (there !== undefined && spotId !== null) {
-      const problem = await put(spotId, there.zone, photos);
-      if (problem !== null) return fail(problem);
+      collect(spotId, photos);
       continue;
     }
     const { latitudeDeg, longitudeDeg } = waypoint;
@@ -163,9 +166,10 @@ export async function takeIn(
     const problem = await put(added.spotId, added.zone, photos);
     if (problem !== null) return fail(problem);
   }
-  const looseTo = taken.loosePhotosTo === null ? undefined : shoot.spots[taken.loosePhotosTo];
-  if (taken.loosePhotosTo !== null && looseTo !== undefined) {
-    const problem = await put(taken.loosePhotosTo, looseTo.zone, brought.loosePhotos);
+  if (taken.loosePhotosTo !== null) collect(taken.loosePhotosTo, brought.loosePhotos);
+  for (const [spotId, photos] of toSpots) {
+    const there = shoot.spots[spotId];
+    const problem = there === undefined ? null : await put(spotId, there.zone, photos);
     if (problem !== null) return fail(problem);
   }
   return ok({

@@ -1,7 +1,8 @@
 import { isInsidePicture, projection } from '../sky/framing.ts';
 import { atan2Deg, cosDeg, sinDeg } from '../units/angle.ts';
+import type { Row } from './face-places.ts';
 import { projectedFraming } from './picture-geometry.ts';
-import { standPosition, type LightStand, type Row } from './row-of-faces.ts';
+import { standPosition, type LightStand } from './row-of-faces.ts';
 import type { ShootFraming } from './spot-schema.ts';
 
 const RIM_POINTS = 16;

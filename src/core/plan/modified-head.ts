@@ -15,6 +15,9 @@ export type ModifiedHead = HeadFigure;
 
 type Parts = Pick<Light, 'diffuser' | 'baffle' | 'grid'>;
 
+/** One row of a focusing modifier's own table. */
+export type ModifierSetting = Modifier['settings'][string];
+
 /**
  * What a head gives through a modifier: from the user's own reading with that modifier, else from
  * its guide number, else from its watt-seconds. A reading made with other parts on is corrected
@@ -25,16 +28,22 @@ export function headWithModifier(chosen: {
   readonly modifier: Modifier;
   readonly modifierId: string;
   readonly gel: Gel | null;
+  /** On top of the first. */
+  readonly secondGel?: Gel | null | undefined;
+  readonly setting?: ModifierSetting | null | undefined;
   readonly light: Parts;
 }): ModifiedHead {
-  const { head, modifier, modifierId, gel, light } = chosen;
+  const { head, modifier, modifierId, gel, secondGel, setting, light } = chosen;
   const area = faceAreaM2(modifier);
-  const gelStops = gel?.stops ?? 0;
+  const gelStops = (gel?.stops ?? 0) + (secondGel?.stops ?? 0);
+  const settingStops = setting?.stops ?? 0;
   const reading = head.readings[modifierId];
   if (reading !== undefined) {
     const read = headFromReading({ ...reading, faceAreaM2: area });
     if (read.ok) {
-      const changedStops = partsStops(modifier, light) - partsStops(modifier, reading);
+      // Read as the modifier's figures stand: none of its settings counts as taken.
+      const changedStops =
+        partsStops(modifier, light) - partsStops(modifier, reading) + settingStops;
       return {
         ...read.value,
         lossStops: changedStops + gelStops,
@@ -43,7 +52,7 @@ export function headWithModifier(chosen: {
     }
   }
   const loss = {
-    lossStops: modifier.lossStops + partsStops(modifier, light) + gelStops,
+    lossStops: modifier.lossStops + partsStops(modifier, light) + settingStops + gelStops,
     lossSpreadStops: modifier.lossSpreadStops,
     faceAreaM2: area,
   };

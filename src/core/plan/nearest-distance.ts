@@ -1,5 +1,6 @@
+import { facePlaces, type Row } from './face-places.ts';
 import { lightInFrame } from './light-in-frame.ts';
-import { faceSpread, type LightStand, type Row } from './row-of-faces.ts';
+import { spreadStops, type LightStand } from './row-of-faces.ts';
 import type { ShootFraming } from './spot-schema.ts';
 
 /** Closer than this no light is put to a face, common practice. [lightingPractice] */
@@ -16,11 +17,12 @@ export function nearestDistanceM(
   row: Row & { readonly spreadLimitStops: number },
   framing: ShootFraming,
 ): number {
+  const places = facePlaces(row);
   const allowed = (distanceM: number): boolean => {
     const moved = { ...stand, distanceM };
     return (
-      !lightInFrame(moved, row, framing) &&
-      faceSpread(moved, row).spreadStops <= row.spreadLimitStops
+      spreadStops(moved, row, places) <= row.spreadLimitStops &&
+      !lightInFrame(moved, row, framing)
     );
   };
   let nearestM = stand.distanceM;

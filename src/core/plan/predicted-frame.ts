@@ -1,4 +1,5 @@
 import type { Triple } from '../colour/chromaticity.ts';
+import { graduatedStops, type Graduation } from '../colour/graduated-filter.ts';
 import { cameraMatrix, type WhiteBalance } from '../colour/white-balance.ts';
 import type { Daylight } from '../daylight/daylight-at.ts';
 import type { SkyCondition } from '../daylight/sky-condition.ts';
@@ -42,25 +43,11 @@ export type FrameScene = {
   readonly whiteBalance: WhiteBalance;
   /** What the filters on the lens do to red, green and blue beside their stops. */
   readonly lensGains: Triple;
-  /** Stops that a graduated filter takes at a height of the picture, fraction above its centre. */
-  readonly graduation: { readonly stops: number; readonly fraction: number } | null;
+  readonly graduation: Graduation | null;
   /** Linear light of the ground, before the graduated filter. */
   readonly ground: Triple;
   /** The farthest first. */
   readonly figures: readonly LitFigure[];
-};
-
-/** Height of the picture over which a graduated filter goes from clear to its full stops; soft-edged, common practice. [lightingPractice] */
-export const GRADUATION_HEIGHT = 0.25;
-
-/** Stops that a graduated filter takes at a height, 0 below its edge. */
-export const graduatedStops = (
-  { stops, fraction }: { readonly stops: number; readonly fraction: number },
-  yFraction: number,
-): number => {
-  const t = (yFraction - fraction) / GRADUATION_HEIGHT + 0.5;
-  const held = Math.min(1, Math.max(0, t));
-  return stops * held * held * (3 - 2 * held);
 };
 
 /**

@@ -4,9 +4,10 @@ import { framingOf } from './picture-geometry.ts';
 import type { Kit } from './kit.ts';
 import { setupLightAt } from './setup-column.ts';
 import { setupScene, type SetupLight, type SetupScene } from './setup-light.ts';
-import { setupQuestion, setupSources, type KitGap, type SetupSource } from './setup-lights.ts';
+import { setupQuestion, setupSources, type KitGap } from './setup-lights.ts';
 import { recipeInput, type SetupQuestion } from './setup-question.ts';
 import type { Setup } from './setup-schema.ts';
+import type { SetupSource } from './setup-source.ts';
 import type { Shoot, Spot } from './shoot.ts';
 import type { ShootFraming } from './spot-schema.ts';
 
@@ -42,7 +43,7 @@ export function setupCase(
   if (setup === undefined || spot === undefined) return fail({ kind: 'gone' });
   const sources = setupSources(setup, spot, kit);
   if (!sources.ok) return sources;
-  const question = setupQuestion(setup, spot, kit);
+  const question = setupQuestion(setup, spot, kit, sources.value);
   if (!question.ok) return question;
   const scene = setupScene(shoot, setup, spot);
   const light = known ?? setupLightAt(scene, instantMs);

@@ -6,9 +6,9 @@ import { skylineAltitude, type Skyline } from '../skyline/skyline.ts';
 import { spotLightByPatch, type SpotInstant, type SpotLight } from '../spot/spot-light.ts';
 import { sunPosition } from '../sun-moon/sun-position.ts';
 import { atan2Deg, sinDeg } from '../units/angle.ts';
+import { facePlaces, type FacePlace, type Row } from './face-places.ts';
 import { inOrder } from './order-key.ts';
 import { framingOf, projectedFraming } from './picture-geometry.ts';
-import { facePositionsM, type Row } from './row-of-faces.ts';
 import type { Setup } from './setup-schema.ts';
 import type { Shoot, Spot } from './shoot.ts';
 import type { ShootFraming } from './spot-schema.ts';
@@ -20,7 +20,7 @@ export type SetupScene = {
   readonly framing: Framing;
   /** Null: the default beside the last head on the side away from the sun. */
   readonly patch: Patch | null;
-  /** Where the faces at both ends of the row stand in the picture. */
+  /** Where the outermost faces stand in the picture. */
   readonly heads: { readonly left: PicturePoint; readonly right: PicturePoint };
   readonly skyline: Skyline;
   readonly groundReflectance: number;
@@ -42,7 +42,9 @@ export function sceneOf(
   } & Row,
 ): SetupScene {
   const projected = projectedFraming(framing);
-  const endsM = facePositionsM(taken);
+  const faces = facePlaces(taken)
+    .map((place) => faceInPicture(framing, projected, taken.faceHeightM, place))
+    .toSorted((first, second) => first.xFraction - second.xFraction);
   return {
     place: {
       latitudeDeg: spot.latitudeDeg,
@@ -53,8 +55,8 @@ export function sceneOf(
     framing: projected,
     patch: taken.patch,
     heads: {
-      left: faceInPicture(framing, projected, taken.faceHeightM, endsM[0] ?? 0),
-      right: faceInPicture(framing, projected, taken.faceHeightM, endsM.at(-1) ?? 0),
+      left: faces[0] ?? CENTRE,
+      right: faces.at(-1) ?? CENTRE,
     },
     skyline: skylineOf(spot),
     groundReflectance: spot.groundReflectance,
@@ -71,19 +73,22 @@ export const skylineOf = (spot: Spot): Skyline => spot.skylineNow ?? traceOf(spo
 export const traceOf = (spot: Spot): Skyline =>
   Object.values(spot.skyline).map(({ azimuthDeg, altitudeDeg }) => ({ azimuthDeg, altitudeDeg }));
 
-/** Where a face stands in the picture, metres to the right of the row's middle; the centre when it is not before the camera. */
+const CENTRE: PicturePoint = { xFraction: 0, yFraction: 0 };
+
+/** Where a face stands in the picture; the centre when it is not before the camera. */
 function faceInPicture(
   framing: ShootFraming,
   projected: Framing,
   faceHeightM: number,
-  rightM: number,
+  { rightM, behindM }: FacePlace,
 ): PicturePoint {
-  const levelM = Math.hypot(rightM, framing.cameraDistanceM);
+  const awayM = framing.cameraDistanceM + behindM;
+  const levelM = Math.hypot(rightM, awayM);
   const point = projection(projected).toPicture({
-    azimuthDeg: framing.bearingDeg + atan2Deg(rightM, framing.cameraDistanceM),
+    azimuthDeg: framing.bearingDeg + atan2Deg(rightM, awayM),
     altitudeDeg: atan2Deg(faceHeightM - framing.cameraHeightM, levelM),
   });
-  return point ?? { xFraction: 0, yFraction: 0 };
+  return point ?? CENTRE;
 }
 
 /** The light of a setup as a function of time. The default patch has one place for each side of the sun. */

@@ -1,14 +1,13 @@
 import { slowestShutterS } from '../exposure/motion-blur.ts';
 import type { RecipeLight } from '../strobe/recipe.ts';
 import { fail, ok, type Result } from '../units/result.ts';
-import type { Camera, Filter, Gel, Head, Kit, Lens, Modifier } from './kit.ts';
-import { headWithModifier, type ModifiedHead } from './modified-head.ts';
+import type { Camera, Filter, Kit, Lens } from './kit.ts';
 import { nearestDistanceM } from './nearest-distance.ts';
 import { inOrder } from './order-key.ts';
 import { framingOf } from './picture-geometry.ts';
-import { faceSpread, type FaceSpread, type LightStand } from './row-of-faces.ts';
 import type { SetupQuestion } from './setup-question.ts';
-import type { Light, Setup } from './setup-schema.ts';
+import type { Setup } from './setup-schema.ts';
+import { setupSource, type SetupSource } from './setup-source.ts';
 import type { Spot } from './shoot.ts';
 
 /** Something a setup names is not in the kit. */
@@ -16,18 +15,6 @@ export type KitGap = {
   readonly kind: 'not-in-kit';
   readonly what: 'camera' | 'lens' | 'head' | 'modifier' | 'filter' | 'gel';
   readonly id: string;
-};
-
-/** One light of a setup with the kit it is made of. */
-export type SetupSource = {
-  readonly lightId: string;
-  readonly light: Light;
-  readonly head: Head;
-  readonly modifier: Modifier;
-  readonly gel: Gel | null;
-  readonly output: ModifiedHead;
-  readonly stand: LightStand;
-  readonly faces: FaceSpread;
 };
 
 export function setupSources(
@@ -43,28 +30,25 @@ export function setupSources(
     if (modifier === undefined) return missing('modifier', light.modifierId);
     const gel = light.gelId === null ? null : kit.gels[light.gelId];
     if (gel === undefined) return missing('gel', light.gelId ?? '');
-    const output = headWithModifier({ head, modifier, modifierId: light.modifierId, gel, light });
-    const stand = { ...light, sourceRadiusM: output.sourceDiameterM / 2 };
-    sources.push({
-      lightId,
-      light,
-      head,
-      modifier,
-      gel,
-      output,
-      stand,
-      faces: faceSpread(stand, setup),
-    });
+    const secondGel = light.secondGelId === null ? null : kit.gels[light.secondGelId];
+    if (secondGel === undefined) return missing('gel', light.secondGelId ?? '');
+    sources.push(setupSource({ lightId, light, head, modifier, gel, secondGel }, kit, setup));
   }
   return ok(sources);
 }
 
-export function setupQuestion(setup: Setup, spot: Spot, kit: Kit): Result<SetupQuestion, KitGap> {
+/** The sources may be handed in where they are known. */
+export function setupQuestion(
+  setup: Setup,
+  spot: Spot,
+  kit: Kit,
+  known?: readonly SetupSource[],
+): Result<SetupQuestion, KitGap> {
   const camera = kit.cameras[setup.cameraId];
   if (camera === undefined) return missing('camera', setup.cameraId);
   const lens = kit.lenses[setup.lensId];
   if (lens === undefined) return missing('lens', setup.lensId);
-  const sources = setupSources(setup, spot, kit);
+  const sources = known === undefined ? setupSources(setup, spot, kit) : ok(known);
   if (!sources.ok) return sources;
   const pinnedStops = pinnedFilterStops(setup, kit);
   if (!pinnedStops.ok) return pinnedStops;
@@ -117,6 +101,7 @@ const recipeLight = (source: SetupSource, setup: Setup, spot: Spot): RecipeLight
     stepStops: head.stepStops,
     ...(head.flashDurationS === null ? {} : { flashDurationS: head.flashDurationS }),
     minDistanceM: nearestDistanceM(source.stand, setup, framingOf(setup, spot)),
+    ...(source.path === null ? {} : { path: source.path }),
   };
 };
 

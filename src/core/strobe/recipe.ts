@@ -1,5 +1,6 @@
 import type { DialStep } from '../exposure/dial-scale.ts';
 import type { FlashSource } from './guide-number.ts';
+import type { LightPath } from './light-path.ts';
 
 export type LightRole = 'key' | 'fill' | 'rim' | 'background';
 export type HoldUnder = 'patch' | 'frame' | 'incident';
@@ -20,6 +21,8 @@ export type RecipeLight = FlashSource & {
   readonly flashDurationS?: number | undefined;
   /** Nearer than this no fix moves it; absent: 0.5 m. */
   readonly minDistanceM?: number | undefined;
+  /** Feathered or bounced, what that costs is in `lossStops`; absent: straight along its axis. */
+  readonly path?: LightPath | undefined;
 };
 
 export type RecipeCamera = {

@@ -3,6 +3,7 @@ import {
   luminanceFromEv100,
   REFLECTED_LIGHT_K,
 } from '../exposure/exposure-value.ts';
+import { perSquareM } from './light-on-subject.ts';
 import type { LightRole, Recipe, RecipeInput, RecipeLight } from './recipe.ts';
 
 /** Where a setting puts everything, stops from mid-grey; −Infinity where there is no light. */
@@ -85,11 +86,16 @@ const flashLuxS = (
   camera: RecipeInput['camera'],
 ): number => {
   const candelaSeconds = (light.guideNumberM ** 2 * FLAT_RECEPTOR_C) / 100;
-  const radiusM = (light.sourceDiameterM ?? 0) / 2;
-  const distanceM = Math.hypot(light.distanceM, radiusM);
+  // What the path costs is found again, from where head, surface and subject stand.
+  const lossStops = light.lossStops - (light.path?.lossStops ?? 0);
   const emitted =
-    ((light.heads ?? 1) * candelaSeconds * 10 ** ((powerStops - light.lossStops) * Math.log10(2))) /
-    (distanceM * distanceM);
+    (light.heads ?? 1) *
+    candelaSeconds *
+    10 ** ((powerStops - lossStops) * Math.log10(2)) *
+    perSquareM(light.path, {
+      distanceM: light.distanceM,
+      radiusM: (light.sourceDiameterM ?? 0) / 2,
+    });
   const overSync = camera.syncShutterS / shutterS;
   if (overSync > SAME_NAME) return emitted / overSync / 2 ** (camera.hssLossStops ?? 2);
   const totalS = light.flashDurationS ?? 0;

@@ -1,5 +1,6 @@
 import { OUTLINE_SET_LENGTH } from '../../core/plan/obstacle-schema.ts';
 import type { Corner, Obstacle } from '../../core/skyline/obstacle.ts';
+import { clockwise, counterClockwise } from '../../core/skyline/simple-rings.ts';
 import { fail, ok, type Result } from '../../core/units/result.ts';
 import { plainName } from '../waypoints/plain-text.ts';
 import { cleanOutline, LATITUDE_FIRST, METRES_INSTEAD } from './clean-outline.ts';
@@ -108,8 +109,8 @@ function addOutlines(
       obstacle: {
         ...told.facts,
         closed: isRing && outline.length > 2,
-        outline,
-        ...(keepsHoles ? { holes: holes.kept } : {}),
+        outline: isRing && told.facts.kind !== 'wall' ? counterClockwise(outline) : outline,
+        ...(keepsHoles ? { holes: holes.kept.map(clockwise) } : {}),
       },
     });
 }

@@ -77,7 +77,7 @@ export function SpotSheet(props: SpotSheetProps): ReactNode {
           </p>
         ) : null}
       </LightLines>
-      <Folded summary="On which days the sun stands there" open="sun-in-picture">
+      <Folded summary="Sun in the picture: on which days" open="sun-in-picture">
         <SunInPicture spotId={spotId} spot={spot} setup={setup} />
       </Folded>
       <Folded summary={photosText(spot)} open="photos">

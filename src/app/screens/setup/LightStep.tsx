@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 
-import type { SetupSource } from '../../../core/plan/setup-lights.ts';
+import type { SetupSource } from '../../../core/plan/setup-source.ts';
 import type { LitLight } from '../../../core/strobe/recipe.ts';
 import { Pin } from './Pin.tsx';
 import { powerText } from '../../ui/power-text.ts';

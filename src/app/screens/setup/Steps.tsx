@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 
-import type { SetupSource } from '../../../core/plan/setup-lights.ts';
+import type { SetupSource } from '../../../core/plan/setup-source.ts';
 import type { LightRole } from '../../../core/plan/setup-schema.ts';
 import type { LitLight } from '../../../core/strobe/recipe.ts';
 import { AllOnStep } from './AllOnStep.tsx';

@@ -1,6 +1,6 @@
 import { formatIso } from '../../../core/exposure/iso-scale.ts';
 import type { Camera } from '../../../core/plan/kit.ts';
-import type { SetupSource } from '../../../core/plan/setup-lights.ts';
+import type { SetupSource } from '../../../core/plan/setup-source.ts';
 import type { Recipe } from '../../../core/strobe/recipe.ts';
 import { metres, tenths } from '../../ui/figure-text.ts';
 import { shutterText } from '../../ui/recipe-text.ts';

@@ -13,8 +13,7 @@ type PhotosProps = { readonly spotId: string; readonly spot: Spot };
 export const Photos = memo(function Photos({ spotId, spot }: PhotosProps): ReactNode {
   const photos = inOrder(spot.photos);
   return (
-    <section aria-labelledby="spot-photos">
-      <h2 id="spot-photos">Photos</h2>
+    <section aria-label="Photos">
       {photos.length === 0 ? (
         <p className="quiet">No photo yet.</p>
       ) : (

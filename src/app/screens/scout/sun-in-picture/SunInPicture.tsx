@@ -72,8 +72,7 @@ export const SunInPicture = memo(function SunInPicture(props: SunInPictureProps)
   };
 
   return (
-    <section className="sun-in-picture" aria-labelledby="sun-in-picture">
-      <h2 id="sun-in-picture">Sun in the picture</h2>
+    <section className="sun-in-picture" aria-label="Sun in the picture">
       <p className="quiet">
         {framingText(setup)} Set the point where the {body} is to stand.
       </p>
