@@ -17,9 +17,9 @@ const LEAST_MIRED = miredFromKelvin(LOCUS_MAX_KELVIN);
 const MOST_MIRED = miredFromKelvin(LOCUS_MIN_KELVIN);
 
 /**
- * A light behind a gel or filter. On the locus its mired and the shift add; beside it, and beyond
- * the locus' ends, the shift counts as the same three gains in Bradford's cone space that it is
- * nearest to it on the locus. Green is passed in linear sRGB. [cie15] [bradford1985] [iec61966]
+ * A light behind a gel or filter. On the locus its mired and the shift add; beside the locus and
+ * past its ends the shift is the gains in Bradford's cone space that it has at the nearest white.
+ * Green is passed in linear sRGB. [cie15] [bradford1985] [iec61966]
  */
 export function throughFilter(light: Chromaticity, shift: ColourShift): Chromaticity {
   return moreGreen(shiftedOnLocus(light, shift.miredShift), shift.greenStops);

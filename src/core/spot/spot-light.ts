@@ -2,6 +2,7 @@ import { type Daylight, daylightAt, MOONLIGHT_BELOW_DEG } from '../daylight/dayl
 import { SKY_CONDITION_TRAITS, type SkyCondition } from '../daylight/sky-condition.ts';
 import { ev100FromDomeIlluminance, ev100FromIlluminance } from '../exposure/exposure-value.ts';
 import type { GeoPoint } from '../place/geo-point.ts';
+import type { FilteredFrame, SkyFilters } from '../sky/filtered-frame.ts';
 import type { FrameReading } from '../sky/frame-reading.ts';
 import type { Framing } from '../sky/framing.ts';
 import type { Patch } from '../sky/patch.ts';
@@ -25,6 +26,8 @@ export type SpotScene = {
   /** 0 to 1. */
   readonly groundReflectance: number;
   readonly condition: SkyCondition;
+  /** Filters on the lens that part the sky; absent or null: none. */
+  readonly skyFilters?: SkyFilters | null | undefined;
 };
 
 /** EV at ISO 100. The subject looks at the camera. */
@@ -33,6 +36,8 @@ export type SpotLight = {
   readonly daylight: Daylight;
   /** Null when the frame shows no sky. */
   readonly skyInFrame: FrameReading | null;
+  /** The same behind the filters that part it; null without them. */
+  readonly filteredSky: FilteredFrame | null;
   /** ± stops round the frame's and the patch's EV; eight of ten minutes lie inside. */
   readonly frameSpreadStops: number;
   readonly patchSpreadStops: number;
@@ -77,7 +82,7 @@ export const spotLightByPatch = (
   const subjectCdM2 = new Float64Array(subjectAt.directions.length);
 
   return (patch) => {
-    const readSky = frameReader(samples === null ? null : withPatch(samples, patch), model);
+    const readSky = frameReader(samples === null ? null : withPatch(samples, patch), model, scene);
     const spreadsOf = frameSpreads({ ...scene, patch });
     return ({ instantMs, dayOfYear }) => {
       const sun = sunPosition(instantMs, place);
@@ -95,13 +100,15 @@ export const spotLightByPatch = (
       const subject = litBy(inTwoStates ? 0 : daylight.beamNormalLux);
       const subjectSunOut = inTwoStates ? litBy(daylight.clearBeamNormalLux) : subject;
 
-      const skyInFrame = readSky(field, sun);
+      const read = readSky(field, sun);
+      const skyInFrame = read?.plain ?? null;
       const { frameSpreadStops, patchSpreadStops } = spreadsOf(sun, skyInFrame);
       const ambientOnSubjectEv = ev100FromIlluminance(subject.planeLux);
       return {
         sun,
         daylight,
         skyInFrame,
+        filteredSky: read?.filtered ?? null,
         frameSpreadStops,
         patchSpreadStops,
         subject,
