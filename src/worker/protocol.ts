@@ -1,4 +1,7 @@
 import type { Alternative } from '../core/plan/alternatives.ts';
+import type { FramePixels } from '../core/plan/frame-pixels.ts';
+import type { FrameScene } from '../core/plan/predicted-frame.ts';
+import type { ReExposure } from '../core/plan/re-exposed-photo.ts';
 import type { SetupCaseInput } from '../core/plan/setup-case.ts';
 import type { SetupColumn, SetupColumnInput } from '../core/plan/setup-column.ts';
 import type { SetupFix } from '../core/plan/setup-fix.ts';
@@ -10,6 +13,11 @@ type Jobs = {
   readonly alternatives: {
     readonly input: SetupCaseInput;
     readonly answer: readonly Alternative[];
+  };
+  readonly 'predicted-frame': { readonly input: FrameScene; readonly answer: FramePixels };
+  readonly 're-exposed-photo': {
+    readonly input: { readonly photo: FramePixels; readonly asked: ReExposure };
+    readonly answer: FramePixels;
   };
 };
 

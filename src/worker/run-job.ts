@@ -1,4 +1,6 @@
 import { alternatives } from '../core/plan/alternatives.ts';
+import { predictedFrame } from '../core/plan/predicted-frame.ts';
+import { reExposedPhoto } from '../core/plan/re-exposed-photo.ts';
 import { setupColumn } from '../core/plan/setup-column.ts';
 import { setupFixes } from '../core/plan/setup-fixes.ts';
 import type { Job, JobAnswer } from './protocol.ts';
@@ -12,5 +14,9 @@ export function runJob(job: Job): JobAnswer {
       return setupFixes(job.input);
     case 'alternatives':
       return alternatives(job.input);
+    case 'predicted-frame':
+      return predictedFrame(job.input);
+    case 're-exposed-photo':
+      return reExposedPhoto(job.input.photo, job.input.asked);
   }
 }

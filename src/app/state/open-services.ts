@@ -2,7 +2,7 @@ import { demoKit } from '../../core/plan/demo-kit.ts';
 import { demoShoot } from '../../core/plan/demo-shoot.ts';
 import { browserPlaces, claimAuthorId } from '../../storage/author.ts';
 import type { ShootRepository } from '../../storage/shoot-repository.ts';
-import { computeClient } from '../../worker/client.ts';
+import { computeClient, type ComputeClient } from '../../worker/client.ts';
 import { groundClient } from '../../worker/ground/ground-client.ts';
 import type { Services } from './services.ts';
 
@@ -18,12 +18,10 @@ export async function openServices({ repository, newId, nowMs }: Given): Promise
   if (!kit.ok && kit.problem.kind === 'missing') await repository.create('kit', demoKit());
   const shoots = await repository.listShoots();
   if (shoots.ok && shoots.value.length === 0) await repository.create('shoot', demoShoot());
-  const worker = new Worker(new URL('../../worker/compute.worker.ts', import.meta.url), {
-    type: 'module',
-  });
   return {
     repository,
-    compute: computeClient(worker),
+    compute: computeClient(computeWorker()),
+    pictures: startedWhenAsked(() => computeClient(computeWorker())),
     ground: groundClient(
       () =>
         new Worker(new URL('../../worker/ground/ground.worker.ts', import.meta.url), {
@@ -35,6 +33,14 @@ export async function openServices({ repository, newId, nowMs }: Given): Promise
     authorId: await claimAuthorId(browserPlaces(window), newId),
     ownFile: (path) => fetch(new URL(path, document.baseURI)),
   };
+}
+
+const computeWorker = (): Worker =>
+  new Worker(new URL('../../worker/compute.worker.ts', import.meta.url), { type: 'module' });
+
+function startedWhenAsked(start: () => ComputeClient): ComputeClient {
+  let client: ComputeClient | null = null;
+  return { request: (key, job) => (client ??= start()).request(key, job) };
 }
 
 /** The shoot this device had open last, or its first. */

@@ -8,6 +8,8 @@ import type { GroundClient } from '../../worker/ground/ground-client.ts';
 export type Services = {
   readonly repository: ShootRepository;
   readonly compute: ComputeClient;
+  /** A second worker of the same kind, for pictures: they wait for no column. */
+  readonly pictures: ComputeClient;
   /** Long work on ground and dates, with progress and cancelling. */
   readonly ground: GroundClient;
   readonly nowMs: () => number;

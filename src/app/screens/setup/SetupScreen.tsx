@@ -15,7 +15,7 @@ import { LightFigures } from './LightFigures.tsx';
 import { MinuteStrip } from './MinuteStrip.tsx';
 import { KnowHere, TakeCare } from './Notes.tsx';
 import { OrInstead } from './OrInstead.tsx';
-import { PredictedFrame } from './PredictedFrame.tsx';
+import { PredictedFrame } from './frame/PredictedFrame.tsx';
 import { gapText } from './problem-text.ts';
 import { SetThis } from './SetThis.tsx';
 import { SetupChooser } from './SetupChooser.tsx';

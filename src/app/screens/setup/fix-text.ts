@@ -49,7 +49,9 @@ function blockedText(fix: SetupFix): string {
 }
 
 const notOwnedText = (fix: SetupFix): string | null =>
-  fix.changes.some((change) => change.kind === 'heads' && !change.owned)
+  fix.changes.some(
+    (change) => (change.kind === 'heads' || change.kind === 'mirror') && !change.owned,
+  )
     ? 'The kit does not hold so many of this head.'
     : null;
 
@@ -67,6 +69,16 @@ function changeText(change: SetupChange, { base, kit }: Known): string {
       return `Harder modifier: ${kit.modifiers[change.modifierId]?.name ?? 'another'} on the ${rolesOf([change.lightId])}`;
     case 'heads':
       return `${change.headCount === 2 ? 'Second head' : 'More heads'}: ${change.headCount} equal heads as ${rolesOf([change.lightId])}`;
+    case 'mirror':
+      return `Second head: an equal light from the other side as ${rolesOf([change.lightId])}; it takes some of the shape out of the faces`;
+    case 'height':
+      return `Higher: ${rolesOf([change.lightId])} at ${metres(change.heightM)} where it stands, ${metres(change.distanceM)} from the middle face`;
+    case 'feather':
+      return `${change.more ? 'Feathered' : 'Feathered less'}: ${rolesOf([change.lightId])} turned ${change.featherDeg}° off the middle face, towards the far end`;
+    case 'aim':
+      return `Aim the ${rolesOf([change.lightId])} straight instead of bouncing it`;
+    case 'stand':
+      return `${change.standId === null ? 'Held in the hand' : (kit.stands[change.standId]?.name ?? 'Another stand')}: ${kit.modifiers[change.modifierId]?.name ?? 'another modifier'} on the ${rolesOf([change.lightId])}`;
     case 'leave-out':
       return `Leave out the ${rolesOf(change.lightIds)}`;
     case 'camera':
