@@ -32,6 +32,18 @@ const HEAD: Outline = Array.from({ length: 24 }, (_, step): readonly [number, nu
   return [0.08 * Math.sin(turn), 0.12 * Math.cos(turn)];
 });
 
+/** Right half of the hair: over the brow, down to the ear. */
+const HALF_HAIR: Outline = [
+  [0, 0.13],
+  [0.045, 0.122],
+  [0.075, 0.085],
+  [0.088, 0.03],
+  [0.084, -0.02],
+  [0.074, 0.02],
+  [0.06, 0.06],
+  [0, 0.075],
+];
+
 const NECK: Outline = [
   [-0.05, -0.09],
   [0.05, -0.09],
@@ -75,6 +87,7 @@ export function figureShapes(
       ...shape(turned(bodyOf(figure), way), lit ? figure.litCloth : figure.darkCloth),
       ...shape(turned(halved(NECK), way), lit ? figure.litSkin : figure.darkSkin),
       ...shape(turned(halved(HEAD), way), lit ? figure.litSkin : figure.darkSkin),
+      ...shape(turned(HALF_HAIR, way), lit ? figure.litCloth : figure.darkCloth),
     ];
   };
   const edges = [

@@ -91,6 +91,7 @@ function litFigure(
   const dark = [ambientLight, ...of('fill')];
   const lit = [...dark, ...of('key')];
   const key = sources.find(({ light }) => light.role === 'key');
+  const litCloth = litSurface(lit, CLOTH_REFLECTANCE);
   const edge = (right: boolean): Triple | null => {
     const strikes = sources.flatMap(({ light, stand }, at) =>
       (light.role === 'rim' || light.role === 'cross') &&
@@ -100,7 +101,9 @@ function litFigure(
     );
     const bySun = ambient.sun !== null && ambient.sun.right === right ? [ambient.sun] : [];
     const all = [...strikes, ...bySun];
-    return all.length === 0 ? null : litSurface([...all, ambientLight], HAIR_REFLECTANCE);
+    const struck = litSurface([...all, ambientLight], HAIR_REFLECTANCE);
+    // An edge no brighter than what it borders is no edge.
+    return struck[1] > litCloth[1] ? struck : null;
   };
   // Two people of a group have the two ends of the skins, the others lie between.
   const skin = skinOf(place, setup);
@@ -112,7 +115,7 @@ function litFigure(
     litRight: (key?.light.angleDeg ?? 0) >= 0,
     litSkin: litSurface(lit, skin),
     darkSkin: litSurface(dark, skin),
-    litCloth: litSurface(lit, CLOTH_REFLECTANCE),
+    litCloth,
     darkCloth: litSurface(dark, CLOTH_REFLECTANCE),
     leftEdge: edge(false),
     rightEdge: edge(true),

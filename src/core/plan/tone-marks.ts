@@ -1,4 +1,7 @@
+import { ev100FromLuminance } from '../exposure/exposure-value.ts';
+import { radFromDeg } from '../units/angle.ts';
 import type { SetupView } from './setup-view.ts';
+import { sunAsLight } from './sun-as-light.ts';
 
 /** A thing on the tone scale, stops from a grey card under the key. */
 export type ToneMark = {
@@ -10,12 +13,18 @@ export type ToneMark = {
     | 'sky-brightest'
     | 'fill-side'
     | 'rim'
+    | 'cross'
     | 'background'
     | 'unlit-face'
     | 'unlit-face-sun-out'
     | 'nearest-face'
     | 'farthest-face'
-    | 'sun';
+    | 'sun'
+    | 'sun-edge'
+    | 'ground'
+    | 'lightest-skin'
+    | 'darkest-skin'
+    | 'white-shirt';
   readonly of: 'flash' | 'sky' | 'ambient';
   readonly stops: number;
   readonly lightId: string | null;
@@ -23,6 +32,13 @@ export type ToneMark = {
 
 /** White in a plain encoding clips where linear 1 is: log2(1 / 0.18). */
 export const CLIPPING_STOPS = Math.log2(1 / 0.18);
+
+/** The reflectance a recipe's mid-grey stands for. [iso2720] */
+const GREY_CARD = 0.18;
+/** A white shirt's, common practice. [lightingPractice] */
+const WHITE_SHIRT = 0.85;
+
+const overCard = (reflectance: number): number => Math.log2(reflectance / GREY_CARD);
 
 /** What a recipe puts where; empty while there is none. */
 export function toneMarks(view: SetupView): readonly ToneMark[] {
@@ -39,15 +55,26 @@ export function toneMarks(view: SetupView): readonly ToneMark[] {
   ];
   if (!sky.patchIsFrame) marks.push(mark('patch', 'sky', recipe.patchStops));
   if (sky.sunInFrame) marks.push(mark('sun', 'sky', Infinity));
+  const { setup, light, scene, framing } = view;
+  const groundCdM2 = (scene.groundReflectance * light.subject.groundLux) / radFromDeg(180);
+  marks.push(
+    mark('lightest-skin', 'flash', recipe.keyStops + overCard(setup.lightestSkin)),
+    mark('darkest-skin', 'flash', recipe.keyStops + overCard(setup.darkestSkin)),
+    mark('white-shirt', 'flash', recipe.keyStops + overCard(WHITE_SHIRT)),
+    mark('ground', 'ambient', at(ev100FromLuminance(groundCdM2))),
+  );
+  const sun = sunAsLight(light, setup, framing);
+  if (sun.role === 'rim' || sun.role === 'side')
+    marks.push(mark('sun-edge', 'ambient', at(sun.edgeEv)));
   if (recipe.unlitOutStops - recipe.unlitStops > 0.05)
     marks.push(mark('unlit-face-sun-out', 'ambient', recipe.unlitOutStops));
   if (recipe.fillStops !== null) marks.push(mark('fill-side', 'flash', recipe.fillStops));
   view.sources.forEach(({ lightId, light, faces }, place) => {
     const lit = recipe.lights[place];
     if (lit === undefined) return;
-    if (light.role === 'rim' || light.role === 'background')
+    if (light.role === 'rim' || light.role === 'background' || light.role === 'cross')
       marks.push(mark(light.role, 'flash', lit.levelStops, lightId));
-    if (light.role === 'key' && view.setup.people > 1) {
+    if (light.role === 'key' && setup.people > 1) {
       marks.push(mark('nearest-face', 'flash', recipe.keyStops + faces.nearestStops, lightId));
       marks.push(mark('farthest-face', 'flash', recipe.keyStops + faces.farthestStops, lightId));
     }

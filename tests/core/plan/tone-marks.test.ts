@@ -65,3 +65,34 @@ describe('marks on the tone scale', () => {
     expect(toneMarks(viewOfMinute(demoMinute('quartet', '19:00', 'clear')))).toEqual([]);
   });
 });
+
+describe('skins, shirt, ground and the sun on an edge', () => {
+  const minute = (clock: string, condition: 'clear' | 'broken-cloud' = 'clear') =>
+    viewOfMinute(demoMinute('quartet', clock, condition));
+
+  test('a white shirt of 85 % under the key lies 2.2 stops over the card: under the clipping point', () => {
+    const marks = toneMarks(minute('20:00', 'broken-cloud'));
+    // log2(0.85 / 0.18).
+    expect(at(marks, 'white-shirt') - at(marks, 'card')).toBeCloseTo(2.24, 2);
+    expect(at(marks, 'white-shirt')).toBeLessThan(CLIPPING_STOPS);
+  });
+
+  test('skins of 12 and 45 % lie 0.6 under and 1.3 over the card', () => {
+    const marks = toneMarks(minute('20:00', 'broken-cloud'));
+    // log2(0.12 / 0.18), log2(0.45 / 0.18); light skin about one over, practitioners' pages.
+    expect(at(marks, 'darkest-skin') - at(marks, 'card')).toBeCloseTo(-0.585, 3);
+    expect(at(marks, 'lightest-skin') - at(marks, 'card')).toBeCloseTo(1.322, 3);
+  });
+
+  test('the ground lies under the sky it is lit by', () => {
+    const marks = toneMarks(minute('20:00', 'broken-cloud'));
+    expect(at(marks, 'ground')).toBeLessThan(at(marks, 'sky-mean'));
+  });
+
+  test('the low sun behind the quartet strikes an edge far over the card; after sunset there is none', () => {
+    const marks = toneMarks(minute('20:00', 'broken-cloud'));
+    expect(at(marks, 'sun-edge')).toBeGreaterThan(at(marks, 'unlit-face') + 2);
+    const dusk = toneMarks(minute('20:42', 'broken-cloud'));
+    expect(dusk.some(({ name }) => name === 'sun-edge')).toBe(false);
+  });
+});

@@ -13,12 +13,18 @@ const MARK_TEXTS: Readonly<Record<ToneMark['name'], string>> = {
   'sky-brightest': 'Sky, brightest twentieth',
   'fill-side': 'Face, fill side',
   rim: 'Rim',
+  cross: 'Cross light',
   background: 'Background light',
   'unlit-face': 'Face with heads off',
   'unlit-face-sun-out': 'Face, heads off, sun out',
   'nearest-face': 'Nearest face',
   'farthest-face': 'Farthest face',
   sun: 'The sun',
+  'sun-edge': 'Edge struck by the sun',
+  ground: 'Ground',
+  'lightest-skin': 'Lightest skin, key',
+  'darkest-skin': 'Darkest skin, key',
+  'white-shirt': 'White shirt, key',
 };
 
 /** Where sky, faces and ground fall at the recipe's settings. */
