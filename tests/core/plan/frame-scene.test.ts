@@ -65,7 +65,11 @@ describe('the setup as it will be painted', () => {
     };
     const [red, , blue] = face(tungsten);
     expect(blue).toBeGreaterThan(1.5 * red);
-    const gelled = face(tungsten, editLight('quartet', 'key', { gelId: 'cto-full' }));
+    const gelled = face(
+      tungsten,
+      editLight('quartet', 'key', { gelId: 'cto-full' }),
+      editLight('quartet', 'fill', { gelId: 'cto-full' }),
+    );
     expect(Math.abs(gelled[0] - gelled[2])).toBeLessThan(0.2 * gelled[1]);
   });
 
