@@ -32,7 +32,7 @@ const WANTED = [
 export function footprintQuery(area: FootprintArea): string {
   const boxes = boxesOf(area);
   const parts = boxes.flatMap((box) => WANTED.map((wanted) => `${wanted}(${box});`));
-  return `[out:json][timeout:${DATABASE_SECONDS}][maxsize:${DATABASE_BYTES}];(${parts.join('')});out tags geom;`;
+  return `[out:json][timeout:${DATABASE_SECONDS}][maxsize:${DATABASE_BYTES}];(${parts.join('')});out geom;`;
 }
 
 /** South, west, north, east to 1e-5°, a metre; two boxes over the antimeridian. */

@@ -1,4 +1,4 @@
-import { fail, ok, type Result } from '../core/units/result.ts';
+import { fail, type Result } from '../core/units/result.ts';
 import { footprintsFrom, type FootprintProblem, type Footprints } from './footprint-answer.ts';
 import { footprintQuery, MOST_HALF_SIDE_M, type FootprintArea } from './footprint-query.ts';
 

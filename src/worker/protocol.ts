@@ -5,11 +5,16 @@ import type { ReExposure } from '../core/plan/re-exposed-photo.ts';
 import type { SetupCaseInput } from '../core/plan/setup-case.ts';
 import type { SetupColumn, SetupColumnInput } from '../core/plan/setup-column.ts';
 import type { SetupFix } from '../core/plan/setup-fix.ts';
+import type { SpreadFix } from '../core/plan/spread-fixes.ts';
 
 /** What each kind of work is asked and what it answers, plain data only. */
 type Jobs = {
   readonly 'setup-column': { readonly input: SetupColumnInput; readonly answer: SetupColumn };
   readonly 'setup-fixes': { readonly input: SetupCaseInput; readonly answer: readonly SetupFix[] };
+  readonly 'spread-fixes': {
+    readonly input: SetupCaseInput;
+    readonly answer: readonly SpreadFix[];
+  };
   readonly alternatives: {
     readonly input: SetupCaseInput;
     readonly answer: readonly Alternative[];

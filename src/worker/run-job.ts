@@ -3,6 +3,7 @@ import { predictedFrame } from '../core/plan/predicted-frame.ts';
 import { reExposedPhoto } from '../core/plan/re-exposed-photo.ts';
 import { setupColumn } from '../core/plan/setup-column.ts';
 import { setupFixes } from '../core/plan/setup-fixes.ts';
+import { spreadFixes } from '../core/plan/spread-fixes.ts';
 import type { Job, JobAnswer } from './protocol.ts';
 
 /** All the thinking of the worker. */
@@ -12,6 +13,8 @@ export function runJob(job: Job): JobAnswer {
       return setupColumn(job.input);
     case 'setup-fixes':
       return setupFixes(job.input);
+    case 'spread-fixes':
+      return spreadFixes(job.input);
     case 'alternatives':
       return alternatives(job.input);
     case 'predicted-frame':

@@ -20,7 +20,7 @@ type OpenFile = { readonly name: string; readonly blob: Blob };
 
 /** Four one-second tiles of rough hills on the disk; a patch of each is void. */
 const withFiles = async <Answer>(
-  use: (files: readonly OpenFile[]) => Promise<Answer>,
+  measure: (files: readonly OpenFile[]) => Promise<Answer>,
 ): Promise<Answer> => {
   const folder = mkdtempSync(join(tmpdir(), 'undersky-heights-'));
   const ground = hills(0.45);
@@ -40,7 +40,7 @@ const withFiles = async <Answer>(
       );
       files.push({ name, blob: await openAsBlob(path) });
     }
-    return await use(files);
+    return await measure(files);
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test';
 import { expect, test as base } from './support/app-page.ts';
 import { figure } from './support/figure.ts';
 import { serveInstalledApp, type InstalledApp } from './support/installed-app.ts';
+import { coastArchive } from './support/coast-archive.ts';
 
 const test = base.extend<{ app: InstalledApp }>({
   app: async ({}, use) => {
@@ -45,7 +46,7 @@ test('after one visit the app starts cold with no server at all', async ({
   await expect(cold.getByText('could not be read')).toHaveCount(0);
 
   await test.step('the land is drawn, from close by in its finer outline', async () => {
-    await expect.poll(() => inkOnMap(cold)).toBeGreaterThan(1000);
+    await expect.poll(() => inkOnMap(cold, '.outline-tiles')).toBeGreaterThan(1000);
   });
 
   await test.step('places are found, and a new spot has its zone', async () => {
@@ -67,6 +68,60 @@ test('after one visit the app starts cold with no server at all', async ({
       }, `#/${path}`);
       await expect(cold.locator(sign).first()).toBeVisible();
     }
+  });
+});
+
+test('a map from a file is kept on this device and drawn with no server at all', async ({
+  page,
+  context,
+  app,
+}) => {
+  await visitOnce(page);
+  await page.locator('[data-open="map"]').click();
+  const file = page.locator('[data-field="local-map-file"]');
+
+  await test.step('what is no map archive is refused in a sentence and not kept', async () => {
+    await file.setInputFiles({
+      name: 'sorry.pmtiles',
+      mimeType: 'application/octet-stream',
+      buffer: Buffer.from(`<!DOCTYPE html>${' '.repeat(400)}`),
+    });
+    await expect(figure(page, 'local-map')).toHaveText(
+      'sorry.pmtiles: found a file that begins ‘<!DOCTY’, expected a map archive, ‘PMTiles’',
+    );
+    await expect(page.locator('[data-map-file]')).toHaveCount(0);
+  });
+
+  await test.step('an archive is kept, listed with size and bounds, and drawn', async () => {
+    await file.setInputFiles({
+      name: 'coast.pmtiles',
+      mimeType: 'application/octet-stream',
+      buffer: await coastArchive(),
+    });
+    const row = page.locator('[data-map-file="coast.pmtiles"]');
+    await expect(row).toContainText('45.00 to 46.50° N, 13.00 to 14.50° E');
+    await expect(row).toContainText('all spots of this shoot lie in it');
+    await expect(row).toContainText(/\d kB/);
+    await expect(row.locator('[data-field="local-map-shown"]')).toBeChecked();
+    await expect.poll(() => inkOnMap(page, '.local-tiles')).toBeGreaterThan(10_000);
+    await expect(page.locator('.map-credits')).toContainText('Harbour office');
+  });
+
+  await app.stop();
+  await page.close();
+  const cold = await context.newPage();
+  await cold.goto(`${app.url}#/scout`);
+  await expect(cold.locator('[data-first-figures="drawn"]')).toBeVisible();
+  await expect.poll(() => inkOnMap(cold, '.local-tiles')).toBeGreaterThan(10_000);
+
+  await test.step('taken away, it is gone from map and device', async () => {
+    await cold.locator('[data-open="map"]').click();
+    await cold.locator('[data-remove-map]').click();
+    await expect(cold.locator('[data-map-file]')).toHaveCount(0);
+    await expect(cold.locator('.local-tiles')).toHaveCount(0);
+    await cold.reload();
+    await expect(cold.locator('[data-first-figures="drawn"]')).toBeVisible();
+    await expect(cold.locator('.local-tiles')).toHaveCount(0);
   });
 });
 
@@ -136,14 +191,15 @@ test('the page names an app to install, with its marks', async ({ page, app }) =
   ).toEqual([]);
 });
 
-/** Pixels of the outline's tiles that are painted. */
-const inkOnMap = (page: Page): Promise<number> =>
-  page.evaluate(() => {
+/** Pixels of a layer's tiles that are painted. */
+const inkOnMap = (page: Page, layer: string): Promise<number> =>
+  page.evaluate((name) => {
     let painted = 0;
-    for (const canvas of document.querySelectorAll<HTMLCanvasElement>('.outline-tiles canvas')) {
+    for (const canvas of document.querySelectorAll<HTMLCanvasElement>(`${name} canvas`)) {
       const { width, height } = canvas;
+      if (width === 0) continue;
       const pixels = canvas.getContext('2d')?.getImageData(0, 0, width, height).data ?? [];
       for (let at = 3; at < pixels.length; at += 4) painted += pixels[at] === 255 ? 1 : 0;
     }
     return painted;
-  });
+  }, layer);

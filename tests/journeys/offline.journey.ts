@@ -13,48 +13,52 @@ const test = base.extend<{ tileServer: TileServer }>({
 
 test.use({ expectedErrors: [[/status of 503/], { scope: 'test' }] });
 
-test('without a network the five screens work', async ({ page, context }) => {
-  const fetched: string[] = [];
-  page.on('requestfinished', (request) =>
-    fetched.push(/assets\/(\w+)-[\w-]+\.js/.exec(request.url())?.[1] ?? ''),
-  );
-  await page.goto('./#/scout');
-  await expect(page.locator('[data-first-figures="drawn"]')).toBeVisible();
-  await expect
-    .poll(() => fetched, { message: 'the other screens are fetched once the first stands' })
-    .toEqual(
-      expect.arrayContaining([
-        'DayScreen',
-        'SetupScreen',
-        'KitScreen',
-        'CallSheetScreen',
-        'ShootSheet',
-      ]),
+test.describe('in the visit that installed the app', () => {
+  test.use({ serviceWorkers: 'allow' });
+
+  test('without a network the five screens work', async ({ page, context }) => {
+    const fetched: string[] = [];
+    page.on('requestfinished', (request) =>
+      fetched.push(/assets\/(\w+)-[\w-]+\.js/.exec(request.url())?.[1] ?? ''),
     );
-  await page.waitForLoadState('networkidle');
-  await context.setOffline(true);
+    await page.goto('./#/scout');
+    await expect(page.locator('[data-first-figures="drawn"]')).toBeVisible();
+    await expect
+      .poll(() => fetched, { message: 'the other screens are fetched once the first stands' })
+      .toEqual(
+        expect.arrayContaining([
+          'DayScreen',
+          'SetupScreen',
+          'KitScreen',
+          'CallSheetScreen',
+          'ShootSheet',
+        ]),
+      );
+    await expect(page.locator('output.said')).toContainText('on this device now');
+    await context.setOffline(true);
 
-  await page.locator('[data-field="bearing"]').fill('330');
-  await page.locator('[data-field="bearing"]').press('Enter');
-  await expect(figure(page, 'camera-faces')).toContainText('330° NNW');
+    await page.locator('[data-field="bearing"]').fill('330');
+    await page.locator('[data-field="bearing"]').press('Enter');
+    await expect(figure(page, 'camera-faces')).toContainText('330° NNW');
 
-  await page.getByRole('link', { name: 'Day', exact: true }).first().click();
-  await expect(page.locator('[data-column]')).toHaveCount(4);
-  await expect(figure(page, 'day-patch-ev')).toContainText('EV');
+    await page.getByRole('link', { name: 'Day', exact: true }).first().click();
+    await expect(page.locator('[data-column]')).toHaveCount(4);
+    await expect(figure(page, 'day-patch-ev')).toContainText('EV');
 
-  await page.getByRole('link', { name: 'Setup', exact: true }).first().click();
-  await page.locator('[data-field="setup"]').selectOption('quartet');
-  await expect(figure(page, 'where-and-when')).toContainText('faces 330°');
-  await page.locator('[data-field="bearing"]').fill('300');
-  await page.locator('[data-field="bearing"]').press('Enter');
-  await expect(figure(page, 'where-and-when')).toContainText('faces 300°');
+    await page.getByRole('link', { name: 'Setup', exact: true }).first().click();
+    await page.locator('[data-field="setup"]').selectOption('quartet');
+    await expect(figure(page, 'where-and-when')).toContainText('faces 330°');
+    await page.locator('[data-field="bearing"]').fill('300');
+    await page.locator('[data-field="bearing"]').press('Enter');
+    await expect(figure(page, 'where-and-when')).toContainText('faces 300°');
 
-  await page.getByRole('link', { name: 'Kit', exact: true }).first().click();
-  await expect(figure(page, 'meter-reflector')).toContainText('f/32');
+    await page.getByRole('link', { name: 'Kit', exact: true }).first().click();
+    await expect(figure(page, 'meter-reflector')).toContainText('f/32');
 
-  await page.getByRole('link', { name: 'Call sheet', exact: true }).first().click();
-  await expect(page.locator('[data-sheet-setup]')).toHaveCount(4);
-  await expect(figure(page, 'light-times')).toContainText('sunset 20:27');
+    await page.getByRole('link', { name: 'Call sheet', exact: true }).first().click();
+    await expect(page.locator('[data-sheet-setup]')).toHaveCount(4);
+    await expect(figure(page, 'light-times')).toContainText('sunset 20:27');
+  });
 });
 
 test('map tiles come only once they are switched on, with their credit, and may fail', async ({
@@ -95,6 +99,15 @@ test('map tiles come only once they are switched on, with their credit, and may 
     for (const path of tileServer.asked) expect(path).toMatch(/^\/\d+\/\d+\/\d+\.png$/);
     await expect(credits).toContainText('Tiles of the harbour office');
     await expect(credits).toContainText('Natural Earth');
+  });
+
+  await test.step('a page sent in place of tiles leaves the outline, and a line that says so', async () => {
+    tileServer.saySorry();
+    await page.reload();
+    await expect(page.locator('.tiles-note')).toHaveText('map tiles did not answer');
+    await expect(tiles).toHaveCount(0);
+    await expect(outline).toHaveCount(outlineTiles);
+    await expect(page.getByText('Over the limit')).toHaveCount(0);
   });
 
   await test.step('a server that fails leaves the outline, and a line that says so', async () => {

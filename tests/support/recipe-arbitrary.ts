@@ -10,17 +10,25 @@ const light = (
   stops: fc.Arbitrary<number>,
   stepStops: fc.Arbitrary<number>,
 ): fc.Arbitrary<RecipeLight> =>
-  fc.record({
-    role: fc.constant(role),
-    stops,
-    guideNumberM: span(20, 110),
-    distanceM: span(1, 6),
-    lossStops: span(-1, 3),
-    sourceDiameterM: fc.option(span(0.1, 1.8), { nil: undefined }),
-    minPowerStops: fc.constantFrom(-5, -7, -8, -9),
-    stepStops,
-    flashDurationS: fc.option(span(1 / 2000, 1 / 120), { nil: undefined }),
-  });
+  fc
+    .record({
+      role: fc.constant(role),
+      stops,
+      guideNumberM: span(20, 110),
+      distanceM: span(1, 6),
+      lossStops: span(-1, 3),
+      sourceDiameterM: fc.option(span(0.1, 1.8), { nil: undefined }),
+      minPowerStops: fc.constantFrom(-5, -7, -8, -9),
+      stepStops,
+      flashDurationS: fc.option(span(1 / 2000, 1 / 120), { nil: undefined }),
+      // A tail cut short, or a voltage lowered: never shorter faster than the light gets less.
+      lowestOverFull: fc.option(span(0.05, 2.5), { nil: null }),
+    })
+    .map(({ lowestOverFull, ...drawn }): RecipeLight =>
+      drawn.flashDurationS === undefined || lowestOverFull === null
+        ? drawn
+        : { ...drawn, flashDurationLowestS: drawn.flashDurationS * lowestOverFull },
+    );
 
 /** Setups as they are carried: a key, often a fill, a rim, a background; sky from noon to dusk. */
 export const recipeInputs = (

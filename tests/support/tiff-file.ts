@@ -106,7 +106,7 @@ function fieldsOf(
   if (citation !== undefined) fields.push({ tag: 34737, type: 2, values: text(`${citation}|`) });
   if (question.noData !== undefined)
     fields.push({ tag: 42113, type: 2, values: text(question.noData) });
-  return fields.sort((one, other) => one.tag - other.tag);
+  return fields.toSorted((one, other) => one.tag - other.tag);
 }
 
 function assemble(

@@ -75,7 +75,8 @@ export function GroundLayers(props: GroundLayersProps): ReactNode {
   });
   const pick = (place: GeoPoint): void => props.onPick(outlineAt(shapes, place, map.getZoom()));
   useGroundInput(map, listening, {
-    onClick: (place) => draws === null && pick(place),
+    picks: draws === null,
+    onClick: pick,
     onEnter: (place) => {
       if (draws === null) pick(place);
       else if (drawing?.isDrawing() !== true) props.onCorner(place);

@@ -104,23 +104,25 @@ export async function startDrawing(
   });
   draw.start();
 
+  /** Once stopped it stays so, whoever still holds it. */
+  const whileOn = (act: () => void): void => {
+    if (draw.enabled) act();
+  };
+  const clear = (mode: string): void => {
+    draw.setMode(mode);
+    draw.clear();
+  };
   return {
-    draw: (closed) => {
-      draw.clear();
-      draw.setMode(closed ? 'polygon' : 'linestring');
-    },
-    isDrawing: () => draw.getModeState() === 'drawing',
-    hold: (outline) => {
-      draw.setMode('static');
-      draw.clear();
-      const [added] = draw.addFeatures([featureOf(outline)]);
-      if (added?.valid === true && added.id !== undefined) draw.selectFeature(added.id);
-    },
-    rest: () => {
-      draw.setMode('static');
-      draw.clear();
-    },
-    stop: () => draw.stop(),
+    draw: (closed) => whileOn(() => clear(closed ? 'polygon' : 'linestring')),
+    isDrawing: () => draw.enabled && draw.getModeState() === 'drawing',
+    hold: (outline) =>
+      whileOn(() => {
+        clear('static');
+        const [added] = draw.addFeatures([featureOf(outline)]);
+        if (added?.valid === true && added.id !== undefined) draw.selectFeature(added.id);
+      }),
+    rest: () => whileOn(() => clear('static')),
+    stop: () => whileOn(() => draw.stop()),
   };
 }
 

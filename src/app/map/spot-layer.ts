@@ -67,8 +67,8 @@ class SpotLayer extends Layer {
     cancelAnimationFrame(this.frame);
     const { data } = this;
     if (data === null) return;
-    const { whole, dots } = spotsShown(this._map, data.spots, data.selectedId);
-    data.onCrowded(dots.length > 0);
+    const { whole, dots, crowded } = spotsShown(this._map, data.spots, data.selectedId);
+    data.onCrowded(crowded);
     const lacking = whole.filter(({ id }) => !this.views.has(id));
     const now = new Set([
       ...(data.selectedId === null ? [] : [data.selectedId]),

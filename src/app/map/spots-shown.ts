@@ -9,10 +9,13 @@ export type SpotsShown = {
   /** Drawn whole; the nearest to the middle of the view first. */
   readonly whole: readonly MapSpot[];
   readonly dots: readonly MapSpot[];
+  /** Too many are in view for each to be drawn whole. */
+  readonly crowded: boolean;
 };
 
-/** Share of the view that is drawn beyond each of its edges, so that a short pan finds it there. */
-const BEYOND = 0.3;
+/** Shares of the view by which its edges are moved out: rings reach in, and a short pan finds dots. */
+const RINGS_BEYOND = 0.05;
+const DOTS_BEYOND = 0.3;
 
 /**
  * Few spots are always drawn whole, wherever they lie. Of many, only those in or near the view are
@@ -23,19 +26,25 @@ export const spotsShown = (
   spots: readonly MapSpot[],
   selectedId: string | null,
 ): SpotsShown => {
-  if (spots.length <= MOST_RINGS) return { whole: spots, dots: [] };
-  const near = map.getBounds().pad(BEYOND);
+  if (spots.length <= MOST_RINGS) return { whole: spots, dots: [], crowded: false };
+  const view = map.getBounds();
+  const [inner, outer] = [view.pad(RINGS_BEYOND), view.pad(DOTS_BEYOND)];
   const middle = map.getCenter();
-  const inView = spots
+  const near = spots
     .map((spot) => ({ spot, at: onMapNear(spot.point, map) }))
-    .filter(({ spot, at }) => spot.id === selectedId || near.contains(at))
-    .map(({ spot, at }) => ({ spot, far: Math.hypot(at.lat - middle.lat, at.lng - middle.lng) }))
-    .toSorted((one, other) => one.far - other.far)
-    .map(({ spot }) => spot);
-  return inView.length <= MOST_RINGS
-    ? { whole: inView, dots: [] }
-    : {
-        whole: inView.filter(({ id }) => id === selectedId),
-        dots: inView.filter(({ id }) => id !== selectedId),
-      };
+    .filter(({ spot, at }) => spot.id === selectedId || outer.contains(at))
+    .map(({ spot, at }) => ({
+      spot,
+      inside: inner.contains(at),
+      far: Math.hypot(at.lat - middle.lat, at.lng - middle.lng),
+    }))
+    .toSorted((one, other) => one.far - other.far);
+  const crowded = near.filter(({ inside }) => inside).length > MOST_RINGS;
+  const isWhole = ({ spot, inside }: (typeof near)[number]): boolean =>
+    spot.id === selectedId || (inside && !crowded);
+  return {
+    whole: near.filter(isWhole).map(({ spot }) => spot),
+    dots: near.filter((each) => !isWhole(each)).map(({ spot }) => spot),
+    crowded,
+  };
 };

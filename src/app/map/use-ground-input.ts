@@ -4,6 +4,8 @@ import type { GeoPoint } from '../../core/place/geo-point.ts';
 import { placeFromMap } from './map-place.ts';
 
 export type GroundInput = {
+  /** Whether a click is for `onClick`; asked when it begins, for it may end something else. */
+  readonly picks: boolean;
   /** A click on the map that ends where it began. */
   readonly onClick: (place: GeoPoint) => void;
   /** Enter, with the map in focus: its middle. */
@@ -17,6 +19,7 @@ const SLACK_PX = 4;
 export const useGroundInput = (map: LeafletMap, listening: boolean, input: GroundInput): void => {
   const click = useEffectEvent((at: LatLng) => input.onClick(placeFromMap(at)));
   const enter = useEffectEvent(() => input.onEnter(placeFromMap(map.getCenter())));
+  const picks = useEffectEvent(() => input.picks);
   const escape = useEffectEvent(() => input.onEscape());
   useEffect(
     function listen() {
@@ -24,12 +27,12 @@ export const useGroundInput = (map: LeafletMap, listening: boolean, input: Groun
       const node = map.getContainer();
       let press: { readonly x: number; readonly y: number } | null = null;
       const onPress = ({ clientX, clientY }: PointerEvent): void => {
-        press = { x: clientX, y: clientY };
+        press = picks() ? { x: clientX, y: clientY } : null;
       };
       const onClick = ({ latlng, originalEvent }: LeafletMouseEvent): void => {
+        if (press === null) return;
         const { clientX, clientY } = originalEvent;
-        const movedPx = press === null ? 0 : Math.hypot(clientX - press.x, clientY - press.y);
-        if (movedPx <= SLACK_PX) click(latlng);
+        if (Math.hypot(clientX - press.x, clientY - press.y) <= SLACK_PX) click(latlng);
       };
       const onKey = (event: KeyboardEvent): void => {
         if (event.target !== node) return;

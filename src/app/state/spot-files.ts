@@ -8,14 +8,9 @@ import {
 } from '../../core/plan/import-photos.ts';
 import { planImport, type ImportRow } from '../../core/plan/import-spots.ts';
 import type { Shoot } from '../../core/plan/shoot.ts';
-import { waypointsOf, type WaypointLine } from '../../core/plan/waypoints-of.ts';
 import type { GeoPoint } from '../../core/place/geo-point.ts';
 import { fail, ok, type Result } from '../../core/units/result.ts';
-import {
-  readWaypointFile,
-  readWaypointText,
-  WRITTEN_FORMATS,
-} from '../../exchange/waypoints/read-waypoints.ts';
+import { readWaypointFile, readWaypointText } from '../../exchange/waypoints/read-waypoints.ts';
 import type { ReadWaypoints, Skipped } from '../../exchange/waypoints/waypoint-format.ts';
 import type { ShootRepository } from '../../storage/shoot-repository.ts';
 import type { Atlas } from './atlas.ts';
@@ -187,45 +182,3 @@ const withoutKnown = (
     const before = [...Object.values(spot.photos), ...photos.slice(0, at).map((one) => one.photo)];
     return !before.some((one) => isSamePhoto(one, photo));
   });
-
-export type SpotFormatId = (typeof WRITTEN_FORMATS)[number]['id'];
-
-export const SPOT_FORMATS = WRITTEN_FORMATS.map(({ id, label, extensions, mediaType }) => ({
-  id,
-  label,
-  extension: extensions[0] ?? '',
-  mediaType,
-}));
-
-/** Where spots are only told to about a kilometre. */
-const ROUND_TO_DEG = 0.01;
-
-/** The chosen spots as a file of waypoints; the shoot itself is not changed. */
-export function spotFileText(
-  shoot: Shoot,
-  chosen: {
-    readonly format: SpotFormatId;
-    readonly spotIds: ReadonlySet<string>;
-    readonly lines: readonly WaypointLine[];
-    readonly roughly: boolean;
-  },
-): string {
-  const rounded = (angleDeg: number): number =>
-    chosen.roughly ? Math.round(angleDeg / ROUND_TO_DEG) * ROUND_TO_DEG : angleDeg;
-  const spots = Object.fromEntries(
-    Object.entries(shoot.spots)
-      .filter(([id]) => chosen.spotIds.has(id))
-      .map(([id, spot]) => [
-        id,
-        {
-          ...spot,
-          latitudeDeg: rounded(spot.latitudeDeg),
-          longitudeDeg: rounded(spot.longitudeDeg),
-        },
-      ]),
-  );
-  const format = WRITTEN_FORMATS.find(({ id }) => id === chosen.format);
-  return format === undefined
-    ? ''
-    : format.write(shoot.title, waypointsOf({ spots }, { lines: chosen.lines }));
-}

@@ -34,3 +34,9 @@ export const bearingText = (bearingDeg: number): string =>
 /** 'in hand 0.4', 'short by 1.2' */
 export const inHandText = (inHandStops: number): string =>
   inHandStops >= 0 ? `${tenths(inHandStops)} in hand` : `short by ${tenths(-inHandStops)}`;
+
+/** '350 g', '2.1 kg', '14 kg' */
+export const kilograms = (massKg: number): string => {
+  if (massKg < 0.9995) return `${Math.round(1000 * massKg)} g`;
+  return `${massKg < 9.95 ? massKg.toFixed(1) : massKg.toFixed(0)} kg`;
+};

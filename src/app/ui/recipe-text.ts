@@ -1,8 +1,8 @@
 import { formatAperture, formatMeterAperture } from '../../core/exposure/aperture-scale.ts';
 import { formatIso } from '../../core/exposure/iso-scale.ts';
-import { formatNd } from '../../core/exposure/lens-filter.ts';
+import { densityFromStops, formatNd } from '../../core/exposure/lens-filter.ts';
 import { formatShutter } from '../../core/exposure/shutter-scale.ts';
-import type { Camera, Filter, Gel } from '../../core/plan/kit.ts';
+import type { Camera, Filter } from '../../core/plan/kit.ts';
 import type { LightRole } from '../../core/plan/setup-schema.ts';
 import type { FigureOrigin } from '../../core/strobe/head.ts';
 import type { Recipe } from '../../core/strobe/recipe.ts';
@@ -11,7 +11,12 @@ import { spreadText, tenths } from './figure-text.ts';
 
 /** 'ND 3 stops (0.9), engraved ND8': the stops first, then what to look for on the ring. */
 export function filterText({ kind, name, stops, engraving }: Filter): string {
-  const what = kind === 'nd' ? formatNd(stops) : `${name}, ${tenths(stops)} stops`;
+  const what =
+    kind === 'nd'
+      ? formatNd(stops)
+      : kind === 'variable-nd'
+        ? `${name} at ${tenths(stops)} stops (${densityFromStops(stops).toFixed(1)})`
+        : `${name}, ${tenths(stops)} stops`;
   return engraving.trim() === '' ? what : `${what}, engraved ${engraving.trim()}`;
 }
 
@@ -61,13 +66,3 @@ export const ROLE_NAMES: Readonly<Record<LightRole, string>> = {
   background: 'Background light',
   cross: 'Cross light',
 };
-
-const DAYLIGHT_K = 5500;
-
-/** What to set the white balance to, and what a gel on the key makes of it. */
-export function whiteBalanceText(keyGel: Gel | null): string {
-  if (keyGel === null || keyGel.miredShift === 0) return 'white balance daylight, 5500 K';
-  const neutralK = Math.round(1e6 / (1e6 / DAYLIGHT_K + keyGel.miredShift) / 100) * 100;
-  const side = keyGel.miredShift > 0 ? 'warmer' : 'bluer';
-  return `white balance daylight, 5500 K: leaves the key ${Math.abs(keyGel.miredShift)} mired ${side}; ${neutralK} K makes the key neutral and turns the sky instead`;
-}

@@ -13,6 +13,12 @@ export type ColourShift = {
   readonly greenStops: number;
 };
 
+/** Several on one light: shifts add, and so do stops of green. [cie15] [iso5] */
+export const shiftOfAll = (shifts: readonly ColourShift[]): ColourShift => ({
+  miredShift: shifts.reduce((sum, { miredShift }) => sum + miredShift, 0),
+  greenStops: shifts.reduce((sum, { greenStops }) => sum + greenStops, 0),
+});
+
 const LEAST_MIRED = miredFromKelvin(LOCUS_MAX_KELVIN);
 const MOST_MIRED = miredFromKelvin(LOCUS_MIN_KELVIN);
 

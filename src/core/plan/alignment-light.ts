@@ -37,7 +37,7 @@ export function alignmentLight(
   scene: SetupScene,
   question: SetupQuestion | null,
 ): (instantMs: number) => AlignmentLight {
-  const read = setupLight(scene);
+  const read = setupLight({ ...scene, skyFilters: question?.skyFilters ?? null });
   return (instantMs) => {
     const light = read({ instantMs, dayOfYear: dayOfYear(civilDateOf(instantMs, scene.zone)) });
     return {

@@ -1,6 +1,7 @@
 import { produce } from 'immer';
 
 import { attemptRecipe } from '../strobe/attempt-recipe.ts';
+import { withOneMoreNd } from '../strobe/nd-stacks.ts';
 import type { Recipe, RecipeInput, RecipeProblem } from '../strobe/recipe.ts';
 import { instantAtClock } from '../units/civil-time.ts';
 import type { Result } from '../units/result.ts';
@@ -73,7 +74,7 @@ function supposed(
         },
       };
     case 'nd':
-      return { ...input, ndStops: [...input.ndStops, change.stops] };
+      return withOneMoreNd(input, change.stops);
     case 'head-nd':
       return {
         ...input,

@@ -3,8 +3,8 @@ import { cosDeg, wrapDeg360 } from '../units/angle.ts';
 import { angleBetweenDeg } from '../units/direction.ts';
 import type { SetupCase, SetupCaseInput } from './setup-case.ts';
 import type { SetupChange } from './setup-fix.ts';
-import { headWithModifier } from './modified-head.ts';
 import { inOrder } from './order-key.ts';
+import { setupSource } from './setup-source.ts';
 
 /** Changes of one kind, from the lightest to the heaviest; the first that works is offered. */
 export type FixFamily = readonly SetupChange[];
@@ -22,6 +22,7 @@ export function fixFamilies(asked: Asked): readonly FixFamily[] {
     case 'sky-above-reach':
       return [
         ...partsOff(asked),
+        ...straighter(asked),
         ...harderModifiers(asked),
         ...(base.setup.framingPinned ? [] : otherViews(asked)),
         polariser(asked),
@@ -60,12 +61,24 @@ const partsOn = (asked: Asked): FixFamily[] =>
       ),
     );
 
+/** Aimed instead of bounced, or turned less off the subject, a degree at a time. */
+const straighter = (asked: Asked): FixFamily[] =>
+  named(asked).flatMap(({ lightId, light }): FixFamily[] => {
+    if (light.bounce !== null) return [[{ kind: 'aim', lightId }]];
+    const less: SetupChange[] = [];
+    for (let featherDeg = Math.ceil(light.featherDeg) - 1; featherDeg >= 0; featherDeg -= 1)
+      less.push({ kind: 'feather', lightId, featherDeg, more: false });
+    return less.length === 0 ? [] : [less];
+  });
+
 /** Other modifiers of the kit that give more light, the softest of them first. */
 function harderModifiers(asked: Asked): FixFamily[] {
+  const { base } = asked;
   const { kit } = asked.asked;
   return named(asked)
     .filter(({ light }) => !light.modifierPinned)
-    .map(({ lightId, head, gel, light, output }): FixFamily => {
+    .map((source): FixFamily => {
+      const { lightId, light, output } = source;
       const now = { diffuser: light.diffuser, baffle: false, grid: false };
       const level = (figure: typeof output): number =>
         2 * Math.log2(figure.guideNumberM) - figure.lossStops;
@@ -73,8 +86,9 @@ function harderModifiers(asked: Asked): FixFamily[] {
         .filter(([modifierId]) => modifierId !== light.modifierId)
         .map(([modifierId, modifier]) => {
           const parts = { ...now, diffuser: modifier.diffuserStops !== null };
-          const figure = headWithModifier({ head, modifier, modifierId, gel, light: parts });
-          return { modifierId, parts, level: level(figure) };
+          const changed = { ...light, ...parts, modifierId };
+          const other = setupSource({ ...source, light: changed, modifier }, kit, base.setup);
+          return { modifierId, parts, level: level(other.output) };
         })
         .filter((other) => other.level > level(output))
         .toSorted((first, second) => first.level - second.level)

@@ -1,6 +1,6 @@
 import type { Chromaticity, Triple } from '../colour/chromaticity.ts';
 import { whiteOfKelvin } from '../colour/daylight-locus.ts';
-import { offSurface, throughFilter } from '../colour/filtered-light.ts';
+import { offSurface, shiftOfAll, throughFilter } from '../colour/filtered-light.ts';
 import { renderedLight, type WhiteBalance } from '../colour/white-balance.ts';
 import { ambientColour } from '../sky/ambient-colour.ts';
 import type { SetupSource } from './setup-source.ts';
@@ -8,9 +8,8 @@ import type { SetupView } from './setup-view.ts';
 
 /** Colour of a head's light at the subject: its own, its gels, the surface it is bounced off. */
 export function colourOfSource({ head, light, gel, secondGel }: SetupSource): Chromaticity {
-  const gelled = [gel, secondGel]
-    .filter((one) => one !== null)
-    .reduce(throughFilter, whiteOfKelvin(head.flashKelvin));
+  const gels = [gel, secondGel].filter((one) => one !== null);
+  const gelled = throughFilter(whiteOfKelvin(head.flashKelvin), shiftOfAll(gels));
   return light.bounce === null ? gelled : offSurface(gelled, light.bounce.colour);
 }
 

@@ -18,14 +18,12 @@ export function recipeFixChanges(
   switch (fix.kind) {
     case 'distance': {
       if (first === undefined || sources.some(({ light }) => light.distancePinned)) return [];
-      return [
-        {
-          kind: 'distance',
-          lightIds: sources.map(({ lightId }) => lightId),
-          distanceM: Math.round(fix.value * 100) / 100,
-          closer: fix.value < first.light.distanceM,
-        },
-      ];
+      return distancesToTry(fix.value, first).map((distanceM) => ({
+        kind: 'distance',
+        lightIds: sources.map(({ lightId }) => lightId),
+        distanceM,
+        closer: fix.value < first.light.distanceM,
+      }));
     }
     case 'second-head':
       return first === undefined
@@ -84,6 +82,25 @@ export function recipeFixChanges(
   }
 }
 
+const STEPS_TO_TRY = 4;
+
+/**
+ * One distance; from a lit surface, whose light falls off a little otherwise than the disc that
+ * stands for it, a few steps to either side of it, the one that moves it least first.
+ */
+function distancesToTry(value: number, { light }: SetupCase['sources'][number]): readonly number[] {
+  const hundredth = (distanceM: number): number => Math.round(distanceM * 100) / 100;
+  if (light.bounce === null) return [hundredth(value)];
+  const stepM = (value < 0.75 ? 0.01 : 0.05) * (value < light.distanceM ? -1 : 1);
+  return Array.from({ length: 2 * STEPS_TO_TRY + 1 }, (_, step) =>
+    hundredth(value + (step - STEPS_TO_TRY) * stepM),
+  ).filter((distanceM) => distanceM >= NEAREST_M && distanceM < FARTHEST_M);
+}
+
+/** What a light's distance may be. */
+const NEAREST_M = 0.2;
+const FARTHEST_M = 30;
+
 const tenth = (stops: number): number => Math.round(stops * 10) / 10;
 
 const unpin = (
@@ -93,7 +110,11 @@ const unpin = (
 ): SetupChange => ({ kind: 'unpin', pin, lightIds, costsStops });
 
 /** How many of a head the car holds beyond those the setup uses. */
-const headsFree = (base: SetupCase, headId: string, owned: number): number =>
+export const headsFree = (
+  base: Pick<SetupCase, 'sources'>,
+  headId: string,
+  owned: number,
+): number =>
   owned -
   base.sources.reduce(
     (used, { light }) => used + (light.headId === headId ? light.headCount : 0),

@@ -71,9 +71,7 @@ export function lightAgainstMiddle(
       (place.towardsCameraM - at.towardsCameraM) * axis.towardsCameraM +
       (place.aboveM - at.aboveM) * axis.aboveM;
     const offDeg = square === 0 ? 0 : acosDeg(along / Math.sqrt(square));
-    return (
-      (middle / (square + radiusSquared)) * 2 ** (offAxisStops(aim.beam, offDeg) - atMiddle)
-    );
+    return (middle / (square + radiusSquared)) * 2 ** (offAxisStops(aim.beam, offDeg) - atMiddle);
   };
 }
 

@@ -4,7 +4,8 @@ import { framingOf } from './picture-geometry.ts';
 import type { Kit } from './kit.ts';
 import { setupLightAt } from './setup-column.ts';
 import { setupScene, type SetupLight, type SetupScene } from './setup-light.ts';
-import { setupQuestion, setupSources, type KitGap } from './setup-lights.ts';
+import type { KitGap } from './kit-gap.ts';
+import { setupQuestion, setupSources } from './setup-lights.ts';
 import { recipeInput, type SetupQuestion } from './setup-question.ts';
 import type { Setup } from './setup-schema.ts';
 import type { SetupSource } from './setup-source.ts';
@@ -45,7 +46,7 @@ export function setupCase(
   if (!sources.ok) return sources;
   const question = setupQuestion(setup, spot, kit, sources.value);
   if (!question.ok) return question;
-  const scene = setupScene(shoot, setup, spot);
+  const scene = { ...setupScene(shoot, setup, spot), skyFilters: question.value.skyFilters };
   const light = known ?? setupLightAt(scene, instantMs);
   return ok({
     spot,

@@ -65,7 +65,7 @@ export function setupColumn(input: SetupColumnInput): SetupColumn {
     verdict: new Uint8Array(instantMs.length).fill(VERDICTS.indexOf('not-asked')),
     limitingRole: new Uint8Array(instantMs.length),
   };
-  const light = setupLight(scene);
+  const light = setupLight({ ...scene, skyFilters: question?.skyFilters ?? null });
   const day = dayOfYear(date);
   instantMs.forEach((instant, at) => {
     const there = light({ instantMs: instant, dayOfYear: day });

@@ -1,5 +1,13 @@
 import type { Edit } from './edits.ts';
-import { editLight, editSetup, editSetupFraming, removeLight, together } from './edits.ts';
+import {
+  addLight,
+  editLight,
+  editSetup,
+  editSetupFraming,
+  removeLight,
+  together,
+} from './edits.ts';
+import { orderKeyAtEnd } from './order-key.ts';
 import type { Light } from './setup-schema.ts';
 import type { Shoot } from './shoot.ts';
 
@@ -9,6 +17,11 @@ export type SetupChange =
   | { readonly kind: 'part-off' | 'part-on'; readonly lightId: string; readonly part: 'diffuser' | 'baffle' | 'grid' }
   | { readonly kind: 'modifier'; readonly lightId: string; readonly modifierId: string; readonly light: Pick<Light, 'diffuser' | 'baffle' | 'grid'> }
   | { readonly kind: 'heads'; readonly lightId: string; readonly headCount: number; readonly owned: boolean }
+  | { readonly kind: 'mirror'; readonly lightId: string; readonly newLightId: string; readonly owned: boolean }
+  | { readonly kind: 'height'; readonly lightId: string; readonly heightM: number; readonly distanceM: number }
+  | { readonly kind: 'feather'; readonly lightId: string; readonly featherDeg: number; readonly more: boolean }
+  | { readonly kind: 'aim'; readonly lightId: string }
+  | { readonly kind: 'stand'; readonly lightId: string; readonly standId: string | null; readonly modifierId: string; readonly light: Pick<Light, 'diffuser' | 'baffle' | 'grid'> }
   | { readonly kind: 'leave-out'; readonly lightIds: readonly string[] }
   | { readonly kind: 'camera'; readonly cameraId: string; readonly syncShutterS: number }
   | { readonly kind: 'lens'; readonly lensId: string; readonly syncShutterS: number }
@@ -53,6 +66,23 @@ export function changeEdit(setupId: string, change: SetupChange): Edit<Shoot> | 
       });
     case 'heads':
       return editLight(setupId, change.lightId, { headCount: change.headCount });
+    case 'mirror':
+      return mirrorEdit(setupId, change);
+    case 'height':
+      return editLight(setupId, change.lightId, {
+        heightM: change.heightM,
+        distanceM: change.distanceM,
+      });
+    case 'feather':
+      return editLight(setupId, change.lightId, { featherDeg: change.featherDeg });
+    case 'aim':
+      return editLight(setupId, change.lightId, { bounce: null });
+    case 'stand':
+      return editLight(setupId, change.lightId, {
+        standId: change.standId,
+        modifierId: change.modifierId,
+        ...change.light,
+      });
     case 'leave-out':
       return together(...change.lightIds.map((id) => removeLight(setupId, id)));
     case 'camera':
@@ -87,6 +117,17 @@ export function changeEdit(setupId: string, change: SetupChange): Edit<Shoot> | 
       return null;
   }
 }
+
+/** An equal light from the other side of the camera's axis. */
+const mirrorEdit =
+  (setupId: string, change: Extract<SetupChange, { kind: 'mirror' }>): Edit<Shoot> =>
+  (shoot) => {
+    const lights = shoot.setups[setupId]?.lights;
+    const light = lights?.[change.lightId];
+    if (lights === undefined || light === undefined) return;
+    const other = { ...light, order: orderKeyAtEnd(lights), angleDeg: -light.angleDeg };
+    addLight(setupId, change.newLightId, other)(shoot);
+  };
 
 function unpinEdit(
   setupId: string,

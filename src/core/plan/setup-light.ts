@@ -1,6 +1,7 @@
 import type { SkyCondition } from '../daylight/sky-condition.ts';
 import type { GeoPoint } from '../place/geo-point.ts';
 import { projection, type Framing, type PicturePoint } from '../sky/framing.ts';
+import type { SkyFilters } from '../sky/filtered-frame.ts';
 import { placePatch, type Patch } from '../sky/patch.ts';
 import { skylineAltitude, type Skyline } from '../skyline/skyline.ts';
 import { spotLightByPatch, type SpotInstant, type SpotLight } from '../spot/spot-light.ts';
@@ -25,6 +26,8 @@ export type SetupScene = {
   readonly skyline: Skyline;
   readonly groundReflectance: number;
   readonly condition: SkyCondition;
+  /** Filters on the lens that part the sky; absent or null: none. */
+  readonly skyFilters?: SkyFilters | null | undefined;
 };
 
 export type SetupLight = SpotLight & {
@@ -41,10 +44,6 @@ export function sceneOf(
     readonly condition: SkyCondition;
   } & Row,
 ): SetupScene {
-  const projected = projectedFraming(framing);
-  const faces = facePlaces(taken)
-    .map((place) => faceInPicture(framing, projected, taken.faceHeightM, place))
-    .toSorted((first, second) => first.xFraction - second.xFraction);
   return {
     place: {
       latitudeDeg: spot.latitudeDeg,
@@ -52,16 +51,22 @@ export function sceneOf(
       elevationM: spot.elevationM,
     },
     zone: spot.zone,
-    framing: projected,
+    framing: projectedFraming(framing),
     patch: taken.patch,
-    heads: {
-      left: faces[0] ?? CENTRE,
-      right: faces.at(-1) ?? CENTRE,
-    },
+    heads: headsInPicture(framing, taken),
     skyline: skylineOf(spot),
     groundReflectance: spot.groundReflectance,
     condition: taken.condition,
   };
+}
+
+/** Where the faces farthest left and right stand in the picture. */
+export function headsInPicture(framing: ShootFraming, row: Row): SetupScene['heads'] {
+  const projected = projectedFraming(framing);
+  const faces = facePlaces(row)
+    .map((place) => faceInPicture(framing, projected, row.faceHeightM, place))
+    .toSorted((first, second) => first.xFraction - second.xFraction);
+  return { left: faces[0] ?? CENTRE, right: faces.at(-1) ?? CENTRE };
 }
 
 export const setupScene = (shoot: Shoot, setup: Setup, spot: Spot): SetupScene =>

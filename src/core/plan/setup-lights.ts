@@ -1,21 +1,16 @@
 import { slowestShutterS } from '../exposure/motion-blur.ts';
 import type { RecipeLight } from '../strobe/recipe.ts';
-import { fail, ok, type Result } from '../units/result.ts';
-import type { Camera, Filter, Kit, Lens } from './kit.ts';
+import { ok, type Result } from '../units/result.ts';
+import type { Camera, Head, Kit, Lens } from './kit.ts';
+import { missing, type KitGap } from './kit-gap.ts';
 import { nearestDistanceM } from './nearest-distance.ts';
 import { inOrder } from './order-key.ts';
 import { framingOf } from './picture-geometry.ts';
+import { filterQuestion } from './setup-filters.ts';
 import type { SetupQuestion } from './setup-question.ts';
 import type { Setup } from './setup-schema.ts';
 import { setupSource, type SetupSource } from './setup-source.ts';
 import type { Spot } from './shoot.ts';
-
-/** Something a setup names is not in the kit. */
-export type KitGap = {
-  readonly kind: 'not-in-kit';
-  readonly what: 'camera' | 'lens' | 'head' | 'modifier' | 'filter' | 'gel';
-  readonly id: string;
-};
 
 export function setupSources(
   setup: Setup,
@@ -50,41 +45,27 @@ export function setupQuestion(
   if (lens === undefined) return missing('lens', setup.lensId);
   const sources = known === undefined ? setupSources(setup, spot, kit) : ok(known);
   if (!sources.ok) return sources;
-  const pinnedStops = pinnedFilterStops(setup, kit);
-  if (!pinnedStops.ok) return pinnedStops;
+  const filters = filterQuestion({ setup, spot, kit }, { lens, camera });
+  if (!filters.ok) return filters;
   const framing = framingOf(setup, spot);
   return ok({
+    ...filters.value,
     shaded: setup.shaded,
     hold: { stops: setup.holdStops, under: setup.holdUnder },
     unlitUnderStops: setup.unlitUnderStops,
     lights: sources.value.map((source) => recipeLight(source, setup, spot)),
     camera: recipeCamera(setup, camera, lens, sources.value, framing.focalLengthMm),
     lens: { minFNumber: lens.minFNumber, maxFNumber: lens.maxFNumber },
-    ndStops: ndFor(lens, kit).map(([, filter]) => filter.stops),
     wish: { fNumber: setup.wishFNumber },
     pins: {
       ...(setup.pinnedShutterS === null ? {} : { shutterS: setup.pinnedShutterS }),
       ...(setup.pinnedFNumber === null ? {} : { fNumber: setup.pinnedFNumber }),
       ...(setup.pinnedIso === null ? {} : { iso: setup.pinnedIso }),
-      ...(pinnedStops.value === null ? {} : { ndStops: pinnedStops.value }),
+      ...filters.value.pins,
       powerStops: sources.value.map(({ light }) => light.pinnedPowerStops),
     },
   });
 }
-
-/**
- * The ND filters of a kit that go before a lens, in their order; a recipe names its filters by
- * their place here. A wider one fits by a step ring, a narrower one would cut the corners off; one
- * of unknown thread is taken to fit.
- */
-export const ndFor = (
-  lens: Pick<Lens, 'threadMm'>,
-  kit: Kit,
-): readonly (readonly [id: string, filter: Filter])[] =>
-  inOrder(kit.filters).filter(
-    ([, { kind, threadMm }]) =>
-      kind === 'nd' && (threadMm === null || lens.threadMm === null || threadMm >= lens.threadMm),
-  );
 
 const recipeLight = (source: SetupSource, setup: Setup, spot: Spot): RecipeLight => {
   const { light, head, output } = source;
@@ -99,11 +80,21 @@ const recipeLight = (source: SetupSource, setup: Setup, spot: Spot): RecipeLight
     heads: light.headCount,
     minPowerStops: head.minPowerStops,
     stepStops: head.stepStops,
-    ...(head.flashDurationS === null ? {} : { flashDurationS: head.flashDurationS }),
+    ...flashDurations(head),
     minDistanceM: nearestDistanceM(source.stand, setup, framingOf(setup, spot)),
     ...(source.path === null ? {} : { path: source.path }),
   };
 };
+
+/** The lengths of a head's flash that are known. */
+export const flashDurations = (
+  head: Pick<Head, 'flashDurationS' | 'flashDurationLowestS'>,
+): Pick<RecipeLight, 'flashDurationS' | 'flashDurationLowestS'> => ({
+  ...(head.flashDurationS === null ? {} : { flashDurationS: head.flashDurationS }),
+  ...(head.flashDurationLowestS === null
+    ? {}
+    : { flashDurationLowestS: head.flashDurationLowestS }),
+});
 
 function recipeCamera(
   setup: Setup,
@@ -135,19 +126,3 @@ function recipeCamera(
       : {}),
   };
 }
-
-function pinnedFilterStops(setup: Setup, kit: Kit): Result<number | null, KitGap> {
-  if (setup.pinnedFilterIds === null) return ok(null);
-  let stops = 0;
-  for (const id of Object.keys(setup.pinnedFilterIds)) {
-    const filter = kit.filters[id];
-    if (filter === undefined) return missing('filter', id);
-    stops += filter.stops;
-  }
-  return ok(stops);
-}
-
-const missing = (
-  what: KitGap['what'],
-  id: string,
-): { readonly ok: false; readonly problem: KitGap } => fail({ kind: 'not-in-kit', what, id });

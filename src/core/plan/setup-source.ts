@@ -57,8 +57,7 @@ export function setupSource(made: Made, kit: Kit, row: Row): SetupSource {
     path: sent.path,
     bounce: sent.bounce,
     beamIsAssumed:
-      beam.isAssumed &&
-      (light.bounce !== null || (light.featherDeg > 0 && beam.coreDeg !== null)),
+      beam.isAssumed && (light.bounce !== null || (light.featherDeg > 0 && beam.coreDeg !== null)),
     stand,
     faces: faceSpread(stand, row),
   };

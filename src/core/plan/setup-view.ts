@@ -1,24 +1,20 @@
 import { isGhostEdgeLikely } from '../exposure/motion-blur.ts';
-import { coldCapacityShare, emptiesFirst, popsPerCharge, recycleS } from '../strobe/battery.ts';
+import { coldCapacityShare, emptiesFirst } from '../strobe/battery.ts';
 import { checkRecipe, type RecipeCheck } from '../strobe/check-recipe.ts';
-import { holdReferenceEv, translateHold } from '../strobe/hold-reference.ts';
+import { filteredReferences, holdReferenceEv, translateHold } from '../strobe/hold-reference.ts';
 import type { Recipe, RecipeInput, RecipeProblem } from '../strobe/recipe.ts';
 import { solveRecipe } from '../strobe/solve-recipe.ts';
 import { fail, ok, type Result } from '../units/result.ts';
 import type { Filter, Kit } from './kit.ts';
 import { lightInFrame } from './light-in-frame.ts';
+import { lightPace, type LightPace } from './light-pace.ts';
+import { lightTiming, type LightTiming } from './light-timing.ts';
 import { setupCase, type SetupCase, type SetupCaseInput, type SetupGap } from './setup-case.ts';
-import { ndFor } from './setup-lights.ts';
+import { filtersOf } from './setup-filters.ts';
 import { HOLD_REFERENCES, type HoldReference } from './setup-schema.ts';
 
 /** The same hold counted from each reference. */
 export type HoldTranslation = Readonly<Record<HoldReference, number>>;
-
-export type LightPace = {
-  readonly lightId: string;
-  readonly recycleS: number;
-  readonly popsPerCharge: number;
-};
 
 export type WorkingSetup = {
   readonly recipe: Recipe;
@@ -28,6 +24,8 @@ export type WorkingSetup = {
   /** What is left at the bright end of the sky condition's spread. */
   readonly brightEndInHandStops: number;
   readonly pace: readonly LightPace[];
+  /** By place in `sources`. */
+  readonly timing: readonly LightTiming[];
   /** The light whose charge ends first. */
   readonly emptiesFirstLightId: string | null;
   readonly ghostEdgeLikely: boolean;
@@ -57,8 +55,9 @@ export function setupView(asked: SetupCaseInput): Result<SetupView, SetupViewGap
   const { input, light } = made.value;
   if (input === null) return fail({ kind: 'no-sky' });
   const references = { ...input.sky, incidentEv: input.incidentEv };
+  const seen = filteredReferences(input);
   const translated = Object.fromEntries(
-    HOLD_REFERENCES.map((under) => [under, translateHold(input.hold, under, references).stops]),
+    HOLD_REFERENCES.map((under) => [under, translateHold(input.hold, under, seen).stops]),
   ) as HoldTranslation;
   const referenceSpreadStops =
     input.hold.under === 'incident'
@@ -86,9 +85,6 @@ export function setupView(asked: SetupCaseInput): Result<SetupView, SetupViewGap
   });
 }
 
-/** Planned for a mild day; the cold is looked at where a temperature is known. */
-const MILD_AIR_C = 20;
-
 function working(
   base: SetupCase,
   kit: Kit,
@@ -96,28 +92,32 @@ function working(
   forward: RecipeCheck,
   referenceSpreadStops: number,
 ): WorkingSetup {
-  const capacityShare = coldCapacityShare(MILD_AIR_C);
-  const heads = base.sources.map(({ head }, place) => ({
-    popsPerChargeAtFull: head.popsPerCharge,
+  const capacityShare = coldCapacityShare(base.setup.airC);
+  const lit = base.sources.map(({ lightId, head }, place) => ({
+    lightId,
+    head,
     powerStops: recipe.lights[place]?.powerStops ?? 0,
+  }));
+  const heads = lit.map(({ head, powerStops }) => ({
+    popsPerChargeAtFull: head.popsPerCharge,
+    powerStops,
   }));
   const first = emptiesFirst(heads, capacityShare);
   return {
     recipe,
     forward,
-    filters: filtersOf(base, kit, recipe),
+    filters: filtersOf(base.setup, kit, recipe).map(([, filter]) => filter),
     brightEndInHandStops: recipe.inHandStops - referenceSpreadStops,
-    pace: base.sources.map(({ lightId, head }, place) => {
-      const powerStops = recipe.lights[place]?.powerStops ?? 0;
-      return {
-        lightId,
-        recycleS: recycleS({ recycleAtFullS: head.recycleS, powerStops }),
-        popsPerCharge: popsPerCharge(
-          { popsPerChargeAtFull: head.popsPerCharge, powerStops },
-          capacityShare,
-        ),
-      };
-    }),
+    pace: lit.map((light) => lightPace(light, capacityShare)),
+    timing: lit.map((light) =>
+      lightTiming({
+        ...light,
+        shutterS: recipe.shutterS,
+        syncShutterS: base.question.camera.syncShutterS,
+        setup: base.setup,
+        framing: base.framing,
+      }),
+    ),
     emptiesFirstLightId: first === null ? null : (base.sources[first.head]?.lightId ?? null),
     ghostEdgeLikely: isGhostEdgeLikely({
       shutterS: recipe.shutterS,
@@ -127,12 +127,3 @@ function working(
     }),
   };
 }
-
-/** What goes before the lens: the pinned filters, else those the recipe names by their place. */
-const filtersOf = ({ setup }: SetupCase, kit: Kit, recipe: Recipe): readonly Filter[] => {
-  if (setup.pinnedFilterIds !== null)
-    return Object.keys(setup.pinnedFilterIds).flatMap((id) => kit.filters[id] ?? []);
-  const lens = kit.lenses[setup.lensId];
-  const fitting = lens === undefined ? [] : ndFor(lens, kit);
-  return recipe.ndFilters.flatMap((place) => fitting[place]?.[1] ?? []);
-};

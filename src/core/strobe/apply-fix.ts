@@ -1,3 +1,4 @@
+import { withOneMoreNd } from './nd-stacks.ts';
 import type { Fix, RecipeInput, RecipeLight, RecipePins } from './recipe.ts';
 
 /** The same question with a fix made. */
@@ -30,7 +31,7 @@ export const applyFix = (input: RecipeInput, fix: Fix): RecipeInput => {
     case 'leave-out':
       return withoutLights(input, fix.lights ?? []);
     case 'nd':
-      return { ...input, ndStops: [...input.ndStops, value] };
+      return withOneMoreNd(input, value);
     case 'unpin-shutter':
       return changePins(input, { shutterS: undefined });
     case 'unpin-aperture':
@@ -38,7 +39,12 @@ export const applyFix = (input: RecipeInput, fix: Fix): RecipeInput => {
     case 'unpin-iso':
       return changePins(input, { iso: undefined });
     case 'unpin-nd':
-      return changePins(input, { ndStops: undefined });
+      // Filters are pinned as a whole: with the ND go those that stand beside it.
+      return {
+        ...changePins(input, { ndStops: undefined, ndUpToStops: undefined }),
+        otherFilterStops: undefined,
+        skyFilterStops: undefined,
+      };
     case 'unpin-power':
       return changePins(input, {
         powerStops: input.pins?.powerStops?.map((power, index) =>

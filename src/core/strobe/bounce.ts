@@ -71,8 +71,7 @@ export function bounce(path: BouncePath): Bounce {
     againstDirectStops: Math.log2(atSubjectPerCd / directPerCd),
     patchDiameterM: 2 * path.headToSurfaceM * tanDeg(halfDeg),
     caughtShare:
-      ((found.count / (RINGS * SPOKES)) * (1 - cosDeg(usedHalfDeg))) /
-      (1 - cosDeg(halfDeg)),
+      ((found.count / (RINGS * SPOKES)) * (1 - cosDeg(usedHalfDeg))) / (1 - cosDeg(halfDeg)),
   };
 }
 
@@ -81,8 +80,7 @@ function coveringHalfDeg(head: SurfacePoint, { panelSideM, incidenceDeg }: Bounc
   if (panelSideM === undefined) return 180;
   const halfM = panelSideM / 2;
   const cornersDeg = [-halfM, halfM].map((rightM) => {
-    const alongM =
-      (rightM - head.rightM) * sinDeg(incidenceDeg) + head.outM * cosDeg(incidenceDeg);
+    const alongM = (rightM - head.rightM) * sinDeg(incidenceDeg) + head.outM * cosDeg(incidenceDeg);
     return acosDeg(alongM / Math.hypot(rightM - head.rightM, halfM, head.outM));
   });
   return Math.max(...cornersDeg);

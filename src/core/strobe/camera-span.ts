@@ -2,6 +2,7 @@ import { stopsFromFNumber } from '../exposure/aperture-scale.ts';
 import { isWithinDial } from '../exposure/dial-scale.ts';
 import { stopsFromIso } from '../exposure/iso-scale.ts';
 import { stopsFromShutter } from '../exposure/shutter-scale.ts';
+import { ndStacks } from './nd-stacks.ts';
 import type { RecipeInput } from './recipe.ts';
 import { HSS_LOSS_STOPS, isHighSpeedSync } from './sync.ts';
 
@@ -44,7 +45,6 @@ export const cameraSpan = (input: RecipeInput): CameraSpan => {
     fromStops: stopsFromIso(camera.baseIso),
     toStops: stopsFromIso(camera.maxIso),
   };
-  const other = input.otherFilterStops ?? 0;
   const pinnedShutter =
     pins?.shutterS === undefined ? null : point(stopsFromShutter(pins.shutterS));
   const pinnedAperture = pins?.fNumber === undefined ? null : point(stopsFromFNumber(pins.fNumber));
@@ -63,10 +63,7 @@ export const cameraSpan = (input: RecipeInput): CameraSpan => {
     hssFlashStops,
     aperture: pinnedAperture ?? apertureEnds,
     iso: pinnedIso ?? isoEnds,
-    filter:
-      pins?.ndStops === undefined
-        ? { fromStops: other, toStops: other + densestStack(input) }
-        : point(other + pins.ndStops),
+    filter: filterEnds(input),
     pinsOutsideStops: Math.max(
       outsideStops(pinnedShutter, whole),
       outsideStops(pinnedAperture, apertureEnds),
@@ -85,14 +82,13 @@ const outsideStops = (pinned: Ends | null, ends: Ends): number => {
   return Math.max(ends.fromStops - pinned.fromStops, pinned.fromStops - ends.toStops);
 };
 
-export const MAX_STACKED = 2;
-
-const densestStack = (input: RecipeInput): number => {
-  const maxStacked = input.maxStacked ?? MAX_STACKED;
-  if (input.ndStops.length <= 1) return maxStacked > 0 ? (input.ndStops[0] ?? 0) : 0;
-  const densest = input.ndStops.toSorted((first, second) => second - first);
-  let stops = 0;
-  for (let index = 0; index < Math.min(maxStacked, densest.length); index += 1)
-    stops += densest[index] ?? 0;
-  return stops;
+/** In one go: lists of stacks may be long. */
+const filterEnds = (input: RecipeInput): Ends => {
+  let [fromStops, toStops] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const { stops } of ndStacks(input)) {
+    if (stops < fromStops) fromStops = stops;
+    if (stops > toStops) toStops = stops;
+  }
+  const other = input.otherFilterStops ?? 0;
+  return { fromStops: other + fromStops, toStops: other + toStops };
 };

@@ -6,6 +6,10 @@ export const checkRecipeInput = (input: RecipeInput): readonly string[] => {
   const { camera, lens, sky } = input;
   if (sky.patchEv !== null) expectNumber(sentences, 'sky.patchEv', sky.patchEv);
   expectNumber(sentences, 'sky.meanEv', sky.meanEv);
+  if (input.skyFilterStops !== undefined) {
+    expectNumber(sentences, 'skyFilterStops.patch', input.skyFilterStops.patch);
+    expectNumber(sentences, 'skyFilterStops.frame', input.skyFilterStops.frame);
+  }
   expectNumber(sentences, 'hold.stops', input.hold.stops);
   expectNumber(sentences, 'unlitUnderStops', input.unlitUnderStops);
   if (input.hold.under === 'incident') expectNumber(sentences, 'incidentEv', input.incidentEv);
@@ -40,6 +44,12 @@ const checkLight = (sentences: string[], light: RecipeLight): void => {
   expectAtLeast(sentences, `heads of the ${light.role}`, light.heads ?? 1, 1);
   expectAtLeast(sentences, `sourceDiameterM of the ${light.role}`, light.sourceDiameterM ?? 0, 0);
   expectAtLeast(sentences, `flashDurationS of the ${light.role}`, light.flashDurationS ?? 0, 0);
+  if (light.flashDurationLowestS !== undefined)
+    expectPositive(
+      sentences,
+      `flashDurationLowestS of the ${light.role}`,
+      light.flashDurationLowestS,
+    );
   expectAtLeast(
     sentences,
     `full power of the ${light.role}, −minPowerStops,`,

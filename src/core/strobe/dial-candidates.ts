@@ -1,9 +1,10 @@
 import { DIAL_STEP_STOPS, dialScale } from '../exposure/dial-scale.ts';
-import { filterStacks, type FilterStack } from '../exposure/lens-filter.ts';
+import type { FilterStack } from '../exposure/lens-filter.ts';
 import { stopsFromRatio } from '../units/stops.ts';
-import { MAX_STACKED, type CameraSpan } from './camera-span.ts';
+import type { CameraSpan } from './camera-span.ts';
 import { lands, LANDING_STOPS } from './landing.ts';
 import { neededRatio, strongestThrough } from './light-sides.ts';
+import { ndStacks } from './nd-stacks.ts';
 import { ambientRatioAt, fastestShutter, type RecipeCase } from './recipe-case.ts';
 
 /** At and below 1/16 power a head recycles at once and its battery hardly notices. [lightingPractice] */
@@ -27,7 +28,7 @@ export type FreeDials = {
 export const freeDials = (question: RecipeCase): FreeDials => ({
   shutters: shutterValues(question),
   isos: dialScale({ ...question.span.iso, stepStops: DIAL_STEP_STOPS.third }),
-  stacks: possibleStacks(question),
+  stacks: ndStacks(question.input),
   hardestEv: hardestHeadEv(question),
 });
 
@@ -141,14 +142,6 @@ const shutterValues = ({ input, span }: RecipeCase): readonly number[] => {
   const synced = dialScale({ ...span.shutter, stepStops: step });
   if (span.hssShutter === null || span.hssShutter === span.shutter) return synced;
   return [...dialScale({ ...span.hssShutter, stepStops: step }).slice(0, -1), ...synced];
-};
-
-const possibleStacks = ({ input }: RecipeCase): readonly FilterStack[] => {
-  const stacks = filterStacks(input.ndStops, input.maxStacked ?? MAX_STACKED);
-  const pinned = input.pins?.ndStops;
-  if (pinned === undefined) return stacks;
-  const made = stacks.find((stack) => Math.abs(stack.stops - pinned) < SAME_STOPS);
-  return [{ stops: pinned, filters: made?.filters ?? [] }];
 };
 
 const hardestHeadEv = (question: RecipeCase): number => {

@@ -1,4 +1,4 @@
-import type { HoldUnder } from './recipe.ts';
+import type { HoldUnder, RecipeInput } from './recipe.ts';
 
 export type HoldReferences = {
   readonly patchEv: number | null;
@@ -27,3 +27,16 @@ export const translateHold = (
   stops: hold.stops + holdReferenceEv(hold.under, references) - holdReferenceEv(under, references),
   under,
 });
+
+/** The references as filters that part the sky let them through; an incident meter has none before it. */
+export const filteredReferences = (
+  input: Pick<RecipeInput, 'sky' | 'skyFilterStops' | 'incidentEv'>,
+): HoldReferences => {
+  const { patch, frame } = input.skyFilterStops ?? { patch: 0, frame: 0 };
+  const { patchEv, meanEv } = input.sky;
+  return {
+    patchEv: patchEv === null ? null : patchEv - patch,
+    meanEv: meanEv - frame,
+    incidentEv: input.incidentEv,
+  };
+};

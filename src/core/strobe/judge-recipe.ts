@@ -2,7 +2,7 @@ import { ratioFromStops, stopsFromRatio } from '../units/stops.ts';
 import { leastCeiling } from './ceilings.ts';
 import { checkRecipeInput } from './check-recipe-input.ts';
 import { LANDING_STOPS } from './landing.ts';
-import { neededRatio, strongestThrough, type LightSide } from './light-sides.ts';
+import { neededRatio, strongestThrough, weakestThrough, type LightSide } from './light-sides.ts';
 import { ambientRatioAt, fastestShutter, recipeCase, type RecipeCase } from './recipe-case.ts';
 import type { LightRole, RecipeInput, RecipeProblemKind, SettingLimit } from './recipe.ts';
 
@@ -50,6 +50,7 @@ export const judgeCase = (question: RecipeCase): Judgement => {
   const { input, wantedEv, span, sides } = question;
   const ceiling = leastCeiling(input, sides, fastestShutter(question));
   const inHandStops = (ceiling?.ev ?? Number.POSITIVE_INFINITY) - wantedEv;
+  const skyFilterStops = question.referenceEv - question.filteredEv;
   const found = (
     verdict: Judgement['verdict'],
     shortByStops: number,
@@ -61,7 +62,7 @@ export const judgeCase = (question: RecipeCase): Judgement => {
     side,
     limit,
     inHandStops,
-    reachEv: (ceiling?.ev ?? Number.POSITIVE_INFINITY) - input.hold.stops,
+    reachEv: (ceiling?.ev ?? Number.POSITIVE_INFINITY) - input.hold.stops + skyFilterStops,
     limitingRole: ceiling?.side.role ?? null,
   });
   if (span.pinsOutsideStops > 0) return found('no-setting', span.pinsOutsideStops, null, 'between');
@@ -116,12 +117,13 @@ const headWindow = (question: RecipeCase): HeadWindow => {
   let tooStrong: LightSide | null = null;
   for (const side of sides.all) {
     const needed = neededRatio(sides, side, ambient);
-    const overStops = stopsFromRatio((side.weakest / highest + side.target - needed) / side.target);
+    const weakest = weakestThrough(input, sides, side, slowestS);
+    const overStops = stopsFromRatio((weakest / highest + side.target - needed) / side.target);
     if (overStops > tooStrongStops) {
       tooStrongStops = overStops;
       tooStrong = side;
     }
-    if (needed > 0) fromEv = Math.max(fromEv, stopsFromRatio(side.weakest / needed));
+    if (needed > 0) fromEv = Math.max(fromEv, stopsFromRatio(weakest / needed));
   }
   return { fromEv, toEv, tooStrongStops, side: tooStrong };
 };

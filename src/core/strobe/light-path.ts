@@ -43,4 +43,7 @@ export function bouncedPath(asked: BouncePath): BouncedPath {
 
 /** Of a panel smaller than the patch the disc of its own area. */
 const litDiameterM = (patchDiameterM: number, panelSideM: number | undefined): number =>
-  Math.min(patchDiameterM, panelSideM === undefined ? Infinity : panelSideM * (2 / Math.sqrt(Math.PI)));
+  Math.min(
+    patchDiameterM,
+    panelSideM === undefined ? Infinity : panelSideM * (2 / Math.sqrt(Math.PI)),
+  );

@@ -1,7 +1,7 @@
 import { ratioFromStops } from '../units/stops.ts';
 import { flashFNumberSquared } from './guide-number.ts';
 import type { LightRole, RecipeInput, RecipeLight } from './recipe.ts';
-import { clippedShare, isHighSpeedSync } from './sync.ts';
+import { clippedShare, flashDurationAtS, isHighSpeedSync } from './sync.ts';
 
 /** The lights that add up to one level: all keys, all fills, or one rim or background. */
 export type LightSide = {
@@ -75,14 +75,16 @@ const lightSide = (
   };
 };
 
-/** Share of a light's flash that a shutter lets through; in high-speed sync nothing more is cut. */
+/** Share of a light's flash at a power that a shutter lets through; in high-speed sync nothing more is cut. */
 export const passedShare = (
   light: RecipeLight | undefined,
   shutter: { readonly shutterS: number; readonly syncShutterS: number },
-): number =>
-  light?.flashDurationS === undefined || isHighSpeedSync(shutter)
-    ? 1
-    : 1 - clippedShare({ shutterS: shutter.shutterS, flashDurationS: light.flashDurationS });
+  powerStops: number,
+): number => {
+  if (light?.flashDurationS === undefined || isHighSpeedSync(shutter)) return 1;
+  const flashDurationS = flashDurationAtS(light, powerStops) ?? 0;
+  return 1 - clippedShare({ shutterS: shutter.shutterS, flashDurationS });
+};
 
 /** A side's strongest as a shutter lets it through. */
 export const strongestThrough = (
@@ -90,15 +92,34 @@ export const strongestThrough = (
   sides: LightSides,
   side: LightSide,
   shutterS: number,
+): number =>
+  side.canClip ? sideThrough(input, sides, side, { shutterS, end: 'full' }) : side.strongest;
+
+/** A side's weakest as a shutter lets it through. */
+export const weakestThrough = (
+  input: RecipeInput,
+  sides: LightSides,
+  side: LightSide,
+  shutterS: number,
+): number =>
+  side.canClip ? sideThrough(input, sides, side, { shutterS, end: 'lowest' }) : side.weakest;
+
+const sideThrough = (
+  { lights, pins, camera }: RecipeInput,
+  sides: LightSides,
+  side: LightSide,
+  at: { readonly shutterS: number; readonly end: 'full' | 'lowest' },
 ): number => {
-  if (!side.canClip) return side.strongest;
+  const shutter = { shutterS: at.shutterS, syncShutterS: camera.syncShutterS };
   let sum = 0;
   for (const place of side.lights) {
-    const pinned = input.pins?.powerStops?.[place] ?? 0;
+    const light = lights[place];
+    const end = at.end === 'full' ? 0 : (light?.minPowerStops ?? 0);
+    const powerStops = pins?.powerStops?.[place] ?? end;
     sum +=
       (sides.fullSquared[place] ?? 0) *
-      ratioFromStops(pinned) *
-      passedShare(input.lights[place], { shutterS, syncShutterS: input.camera.syncShutterS });
+      ratioFromStops(powerStops) *
+      passedShare(light, shutter, powerStops);
   }
   return sum;
 };

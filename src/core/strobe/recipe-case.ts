@@ -1,6 +1,6 @@
 import { ratioFromStops } from '../units/stops.ts';
 import { cameraSpan, type CameraSpan } from './camera-span.ts';
-import { holdReferenceEv } from './hold-reference.ts';
+import { filteredReferences, holdReferenceEv } from './hold-reference.ts';
 import { lightSides, type LightSides } from './light-sides.ts';
 import type { RecipeInput } from './recipe.ts';
 
@@ -8,6 +8,8 @@ import type { RecipeInput } from './recipe.ts';
 export type RecipeCase = {
   readonly input: RecipeInput;
   readonly referenceEv: number;
+  /** The same as filters that part the sky let it through. */
+  readonly filteredEv: number;
   /** Scene EV that the camera is to render as mid-grey. */
   readonly wantedEv: number;
   readonly span: CameraSpan;
@@ -22,11 +24,13 @@ export const recipeCase = (input: RecipeInput): RecipeCase => {
     meanEv: input.sky.meanEv,
     incidentEv: input.incidentEv,
   });
+  const filteredEv = holdReferenceEv(input.hold.under, filteredReferences(input));
   const sides = lightSides(input);
   return {
     input,
     referenceEv,
-    wantedEv: referenceEv + input.hold.stops,
+    filteredEv,
+    wantedEv: filteredEv + input.hold.stops,
     span: cameraSpan(input),
     sides,
     keyTargetStops: input.lights[sides.key?.lights[0] ?? -1]?.stops ?? 0,

@@ -2,6 +2,7 @@ import { fNumberFromStops } from '../exposure/aperture-scale.ts';
 import { isoFromStops } from '../exposure/iso-scale.ts';
 import { shutterFromStops } from '../exposure/shutter-scale.ts';
 import { stopsFromRatio } from '../units/stops.ts';
+import { filteredReferences } from './hold-reference.ts';
 import type { Judgement } from './judge-recipe.ts';
 import type { LightSide } from './light-sides.ts';
 import { ambientRatioAt, type RecipeCase } from './recipe-case.ts';
@@ -26,7 +27,8 @@ export const recipeFigures = (
   /** f-number a meter shows for a ratio to mid-grey: a lens filter is never in its reading. */
   const meterFNumber = (ratio: number): number =>
     fNumberFromStops(dials.apertureStops + filterStops + stopsFromRatio(ratio));
-  const patchEv = input.sky.patchEv ?? input.sky.meanEv;
+  const { patchEv: ownPatchEv, meanEv } = filteredReferences(input);
+  const patchEv = ownPatchEv ?? meanEv;
   const lights = input.lights.map((light, index): LitLight => {
     const level = levels[index] ?? 0;
     return {
@@ -48,9 +50,9 @@ export const recipeFigures = (
     meterFNumber: meterFNumber(onKey + ambient),
     flashShare: onKey / (onKey + ambient),
     cameraEv,
-    skyStops: (input.hold.under === 'frame' ? input.sky.meanEv : patchEv) - cameraEv,
+    skyStops: (input.hold.under === 'frame' ? meanEv : patchEv) - cameraEv,
     patchStops: patchEv - cameraEv,
-    frameStops: input.sky.meanEv - cameraEv,
+    frameStops: meanEv - cameraEv,
     incidentStops: input.incidentEv - cameraEv,
     keyStops: stopsFromRatio(onKey + ambient),
     fillStops: sides.fill === null ? null : stopsFromRatio(fill + ambient),

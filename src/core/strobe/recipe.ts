@@ -1,4 +1,5 @@
 import type { DialStep } from '../exposure/dial-scale.ts';
+import type { FilterStack } from '../exposure/lens-filter.ts';
 import type { FlashSource } from './guide-number.ts';
 import type { LightPath } from './light-path.ts';
 
@@ -19,6 +20,8 @@ export type RecipeLight = FlashSource & {
   readonly stepStops: number;
   /** t0.1 at full power; absent: short against any shutter. */
   readonly flashDurationS?: number | undefined;
+  /** t0.1 at the lowest power; absent: as at full. */
+  readonly flashDurationLowestS?: number | undefined;
   /** Nearer than this no fix moves it; absent: 0.5 m. */
   readonly minDistanceM?: number | undefined;
   /** Feathered or bounced, what that costs is in `lossStops`; absent: straight along its axis. */
@@ -46,6 +49,8 @@ export type RecipePins = {
   readonly fNumber?: number | undefined;
   readonly iso?: number | undefined;
   readonly ndStops?: number | undefined;
+  /** Where a variable one is among what is pinned: free up to here, in thirds. */
+  readonly ndUpToStops?: number | undefined;
   /** By place in `lights`; null: free. */
   readonly powerStops?: readonly (number | null)[] | undefined;
 };
@@ -68,8 +73,12 @@ export type RecipeInput = {
   readonly ndStops: readonly number[];
   /** How many of them fit on each other; absent: 2. */
   readonly maxStacked?: number | undefined;
+  /** Every stack of them that may be used; absent: any up to `maxStacked`. */
+  readonly ndStacks?: readonly FilterStack[] | undefined;
   /** Other filters that stay on the lens, together; they cost flash and ambient alike. */
   readonly otherFilterStops?: number | undefined;
+  /** What filters take from this sky beyond that; negative passes more. Absent: nothing. */
+  readonly skyFilterStops?: { readonly patch: number; readonly frame: number } | undefined;
   readonly wish?: { readonly fNumber: number } | undefined;
   readonly pins?: RecipePins | undefined;
 };

@@ -46,6 +46,12 @@ export const runForward = (
     Math.log2((luxS * transmittance * iso) / (FLAT_RECEPTOR_C * fNumber ** 2));
   const ambientLuxS = (ev100: number): number => illuminanceFromEv100(ev100) * shutterS;
 
+  const sky = input.skyFilterStops ?? { patch: 0, frame: 0 };
+  /** A part of the sky behind what is before it alone, as the share of its light that is left. */
+  const skyStops = (ev100: number, takenStops: number): number =>
+    luminanceStops(luminanceFromEv100(ev100) * 10 ** (-takenStops * Math.log10(2)));
+  const frameStops = skyStops(input.sky.meanEv, sky.frame);
+
   const ambient = ambientLuxS(input.ambientOnSubjectEv);
   const flashes = input.lights.map((light, index) =>
     flashLuxS(light, settings.lights[index]?.powerStops ?? Number.NaN, shutterS, input.camera),
@@ -58,8 +64,8 @@ export const runForward = (
     role === 'key' ? keyFace : role === 'fill' ? fillFace : ownLuxS;
 
   return {
-    patchStops: luminanceStops(luminanceFromEv100(input.sky.patchEv ?? input.sky.meanEv)),
-    frameStops: luminanceStops(luminanceFromEv100(input.sky.meanEv)),
+    patchStops: input.sky.patchEv === null ? frameStops : skyStops(input.sky.patchEv, sky.patch),
+    frameStops,
     incidentStops: exposureStops(ambientLuxS(input.incidentEv)),
     unlitStops: exposureStops(ambient),
     unlitOutStops: exposureStops(ambientLuxS(input.ambientOutEv ?? input.ambientOnSubjectEv)),
@@ -98,6 +104,15 @@ const flashLuxS = (
     });
   const overSync = camera.syncShutterS / shutterS;
   if (overSync > SAME_NAME) return emitted / overSync / 2 ** (camera.hssLossStops ?? 2);
-  const totalS = light.flashDurationS ?? 0;
+  const totalS = totalDurationS(light, powerStops);
   return totalS > 0 ? emitted * (1 - Math.exp((-shutterS * Math.LN10) / totalS)) : emitted;
+};
+
+/** t0.1 at a power: the geometric mean of both ends, weighted by how far down from full it is. [iso2827] */
+const totalDurationS = (light: RecipeLight, powerStops: number): number => {
+  const atFullS = light.flashDurationS ?? 0;
+  const atLowestS = light.flashDurationLowestS ?? atFullS;
+  if (atFullS === 0 || light.minPowerStops === 0) return atFullS;
+  const lowered = powerStops / light.minPowerStops;
+  return Math.exp((1 - lowered) * Math.log(atFullS) + lowered * Math.log(atLowestS));
 };

@@ -33,31 +33,45 @@ export const settleHeads = (question: RecipeCase, camera: CameraPoint): SettledH
 
   const settleSide = (side: LightSide, present: number): number => {
     let given = 0;
-    let free = 0;
+    const set = (index: number, power: number): void => {
+      const level = levelAt(index, power);
+      powerStops[index] = power;
+      levels[index] = level;
+      given += level;
+    };
     for (const index of side.lights) {
       const pinned = input.pins?.powerStops?.[index] ?? null;
-      const full =
-        (sides.fullSquared[index] ?? 0) * perSquared * passedShare(input.lights[index], shutter);
-      levels[index] = full;
-      if (pinned === null) {
-        free += full;
-        continue;
-      }
-      powerStops[index] = pinned;
-      levels[index] = full * ratioFromStops(pinned);
-      given += levels[index] ?? 0;
+      if (pinned !== null) set(index, pinned);
     }
-    for (const index of coarsestFirst(question, side)) {
-      const exact = stopsFromRatio(Math.max(0, side.target - present - given) / free);
-      const full = levels[index] ?? 0;
-      const power = dialPower(index, exact);
+    const free = coarsestFirst(question, side);
+    free.forEach((index, place) => {
+      const needed = Math.max(0, side.target - present - given);
+      const exact = evenPower(place === 0 ? free : free.slice(place), needed);
       if (exact > 1e-6 || exact < (input.lights[index]?.minPowerStops ?? 0) - 1e-6) atAnEnd = true;
-      powerStops[index] = power;
-      levels[index] = full * ratioFromStops(power);
-      given += levels[index] ?? 0;
-      free -= full;
-    }
+      set(index, dialPower(index, exact));
+    });
     return given;
+  };
+
+  /** What a light gives at a power, the shutter having cut its flash. */
+  const levelAt = (index: number, power: number): number =>
+    (sides.fullSquared[index] ?? 0) *
+    perSquared *
+    ratioFromStops(power) *
+    passedShare(input.lights[index], shutter, power);
+
+  /** The one power at which lights give a level together. */
+  const evenPower = (lights: readonly number[], needed: number): number => {
+    const overStops = (power: number): number => {
+      let sum = 0;
+      for (const index of lights) sum += levelAt(index, power);
+      return stopsFromRatio(sum / needed);
+    };
+    const first = -overStops(0);
+    const changesLength = lights.some(
+      (index) => input.lights[index]?.flashDurationLowestS !== undefined,
+    );
+    return changesLength && Number.isFinite(first) ? rootNear(overStops, first) : first;
   };
 
   const dialPower = (index: number, exactStops: number): number => {
@@ -87,3 +101,23 @@ const coarsestFirst = ({ input }: RecipeCase, side: LightSide): readonly number[
 };
 
 const stepOf = (input: RecipeInput, index: number): number => input.lights[index]?.stepStops ?? 0;
+
+/** More than any dial tells apart. */
+const POWER_EXACT_STOPS = 1e-7;
+
+/** Where a function that rises about one for one passes zero, by secants from a first guess. */
+function rootNear(heightAt: (at: number) => number, guess: number): number {
+  let [before, heightBefore] = [0, heightAt(0)];
+  let at = guess;
+  for (let step = 0; step < 12 && Math.abs(at - before) > 1e-12; step += 1) {
+    const height = heightAt(at);
+    if (Math.abs(height) < POWER_EXACT_STOPS) break;
+    const slope = Math.max(LEAST_SLOPE, (height - heightBefore) / (at - before));
+    [before, heightBefore] = [at, height];
+    at -= height / slope;
+  }
+  return at;
+}
+
+/** A tail cut off as fast as the power falls leaves the light through a fast shutter nearly as it was. */
+const LEAST_SLOPE = 0.05;

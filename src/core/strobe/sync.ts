@@ -7,11 +7,46 @@ const TOTAL_OVER_HALF_DURATION = Math.log(10) / Math.log(2);
 export const totalFlashDurationS = (halfPeakDurationS: number): number =>
   halfPeakDurationS * TOTAL_OVER_HALF_DURATION;
 
+/** How long a head's flash is at both ends of its power. */
+export type FlashDurations = {
+  /** t0.1 at full power; absent: not known. */
+  readonly flashDurationS?: number | undefined;
+  /** t0.1 at the lowest power; absent: as at full. */
+  readonly flashDurationLowestS?: number | undefined;
+  /** Lowest power, stops below full. */
+  readonly minPowerStops: number;
+};
+
+/**
+ * t0.1 at a power, 0 full: straight in stops between full and lowest, held outside; null where the
+ * one at full power is not known. Makers state both ends; what lies between is common practice.
+ * [iso2827] [lightingPractice]
+ */
+export const flashDurationAtS = (head: FlashDurations, powerStops: number): number | null => {
+  const { flashDurationS: fullS, flashDurationLowestS: lowestS, minPowerStops } = head;
+  if (fullS === undefined) return null;
+  if (lowestS === undefined || lowestS <= 0 || fullS <= 0 || minPowerStops >= 0) return fullS;
+  const down = Math.min(1, Math.max(0, powerStops / minPowerStops));
+  return fullS * (lowestS / fullS) ** down;
+};
+
+/** A tail that is cut makes the flash shorter at low power, a lower voltage makes it longer. [iso2827] */
+export type PowerControl = 'tail-cut' | 'voltage' | 'not-known';
+
+/** How a head lowers its power, by the lengths of its flash at both ends; within a tenth they say nothing. */
+export const powerControl = ({
+  flashDurationS: fullS,
+  flashDurationLowestS: lowestS,
+}: Pick<FlashDurations, 'flashDurationS' | 'flashDurationLowestS'>): PowerControl => {
+  if (fullS === undefined || lowestS === undefined) return 'not-known';
+  if (lowestS < 0.9 * fullS) return 'tail-cut';
+  return lowestS > 1.1 * fullS ? 'voltage' : 'not-known';
+};
+
 /**
  * Share of a flash, 0 to 1, that comes after the shutter has closed. The pulse is taken as an
  * exponential decay from its peak at opening; it falls to a tenth in t0.1 [iso2827], so what is
  * left of its light after a time t is 10^(−t/t0.1). Trigger delay comes off the shutter time.
- * A tail-cut flash at part power is shorter, a voltage-controlled one longer than at full.
  */
 export const clippedShare = (shot: {
   readonly shutterS: number;

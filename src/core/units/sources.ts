@@ -35,6 +35,10 @@ export const SOURCES = {
   rayleighScattering:
     'Lord Rayleigh, On the light from the sky, its polarization and colour, Philosophical Magazine 41 (1871) 107-120, 274-279. doi:10.1080/14786447108640452',
   iso1230: 'ISO 1230:2007, Photography: Determination of flash guide numbers.',
+  iataDgr:
+    'IATA, Dangerous Goods Regulations, table 2.3.A: Provisions for dangerous goods carried by passengers or crew (lithium batteries by watt-hours).',
+  bohannon1997:
+    'R. W. Bohannon, Comfortable and maximum walking speed of adults aged 20–79 years, Age and Ageing 26 (1997) 15–19.',
   iso2827:
     'ISO 2827:1988, Photography: Electronic flash equipment: Determination of light output and performance.',
   iso517:

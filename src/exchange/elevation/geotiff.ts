@@ -7,7 +7,7 @@ import { blobSource } from './blob-source.ts';
 import { TooLargeUnpacked } from './inflate-within.ts';
 import { limitInflate } from './geotiff-inflate.ts';
 import { sampleLattice, type SampleLattice } from './geotiff-reference.ts';
-import { sampleKind, samplesAsHeights, sampleWords, type SampleKind } from './geotiff-samples.ts';
+import { sampleKind, sampleWords, type SampleKind } from './geotiff-samples.ts';
 import { copyOutermost, sampleWindows, type SampleWindow } from './geotiff-window.ts';
 
 type HeightFile = { readonly name: string; readonly blob: Blob };

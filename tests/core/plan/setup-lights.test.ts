@@ -5,11 +5,11 @@ import { demoKit } from '../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
 import type { Kit } from '../../../src/core/plan/kit.ts';
 import {
-  ndFor,
   setupQuestion,
   setupSources,
-  type KitGap,
 } from '../../../src/core/plan/setup-lights.ts';
+import type { KitGap } from '../../../src/core/plan/kit-gap.ts';
+import { ndFor } from '../../../src/core/plan/setup-filters.ts';
 import type { SetupQuestion } from '../../../src/core/plan/setup-question.ts';
 import type { Setup } from '../../../src/core/plan/setup-schema.ts';
 import { defined } from '../../support/defined.ts';

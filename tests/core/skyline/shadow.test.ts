@@ -27,7 +27,7 @@ const farthest = (
   shadows: Shadows,
   from: readonly [number, number],
 ): ReturnType<typeof groundVector> => {
-  const [start = 0, end = 0] = from;
+  const [start, end] = from;
   const ways = shadows.groups.flatMap(({ coordinates }) =>
     Array.from({ length: coordinates.length / 2 }, (_, corner) =>
       groundVector(

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { destination, groundVector } from '../../../src/core/place/geodesy.ts';
 import { terrainDropM } from '../../../src/core/skyline/terrain-drop.ts';
 import { largestError } from '../../support/largest-error.ts';
+import { seededRandom } from '../../support/seeded-framings.ts';
 import { hills, skylineOf, skylineResult, terrainGrid } from '../../support/terrain-grid.ts';
 
 const SECOND = 1 / 3600;
@@ -15,6 +16,8 @@ describe('level ground shows its horizon at the dip', () => {
   const dip = largestError('dip found over level ground', '′');
   const box = { south: 45.5, north: 46.5, west: 6.4, east: 7.6, stepDeg: 3 * SECOND };
   const plain = terrainGrid(box, () => 300);
+  const table = (halfM: number) =>
+    terrainGrid(box, (latitudeDeg) => (Math.abs(latitudeDeg - 46) <= halfM / 111_144 ? 500 : 0));
 
   // 1.797′√h: arccos(R′/(R′ + h)), k 0.13. The plain lies 300 m up, so that the sea's own horizon
   // below it cannot stand in for what the rays find.
@@ -33,8 +36,6 @@ describe('level ground shows its horizon at the dip', () => {
 
   test('from a table mountain in the sea its edge is the skyline, where the sea is not higher', () => {
     // 500 m above the sea the sea's horizon is 0.6697° down (1.797′√501.6).
-    const table = (halfM: number) =>
-      terrainGrid(box, (latitudeDeg) => (Math.abs(latitudeDeg - 46) <= halfM / 111_144 ? 500 : 0));
     const place = { latitudeDeg: 46, longitudeDeg: 7 };
     const wide = skylineOf({ place, eyeHeightM: 1.6, grids: [table(1000)] });
     // The last row on the table, by the step of the rows.
@@ -157,27 +158,34 @@ describe('a cone and a wall are seen as geometry has them', () => {
 describe('a ray more or less, and where the tiles are cut, changes nothing', () => {
   const rays = largestError('32 rays a degree against 128', '°');
 
-  test.each([0.42, 0.5])(
-    'four times the rays agree within 0.05°, hills of roughness %d',
-    (roughness) => {
-      const box = { south: 45.62, north: 46.4, west: 6.45, east: 7.58, stepDeg: 3 * SECOND };
-      const near = { south: 45.93, north: 46.08, west: 6.9, east: 7.12, stepDeg: SECOND };
-      const grids = [terrainGrid(box, hills(roughness)), terrainGrid(near, hills(roughness))];
-      const question = {
-        place: { latitudeDeg: 46.011, longitudeDeg: 7.013 },
-        eyeHeightM: 1.6,
-        grids,
-      };
-      const usual = skylineOf(question);
-      const fourfold = skylineOf({ ...question, raysPerDegree: 128 });
-      expect(Math.max(...usual.altitudesDeg)).toBeGreaterThan(5);
-      usual.altitudesDeg.forEach((altitudeDeg, sector) => {
-        expect(rays(altitudeDeg - (fourfold.altitudesDeg[sector] ?? NaN))).toBeLessThan(0.05);
-      });
-    },
-  );
+  test.each([
+    { roughness: 0.42, chanceM: 0 },
+    { roughness: 0.45, chanceM: 25 },
+  ])('four times the rays agree within 0.05°: hills, $chanceM m of chance', (ground) => {
+    const box = { south: 45.78, north: 46.24, west: 6.68, east: 7.35, stepDeg: 3 * SECOND };
+    const near = { south: 45.93, north: 46.08, west: 6.9, east: 7.12, stepDeg: SECOND };
+    const random = seededRandom(3);
+    const smooth = hills(ground.roughness);
+    const heightM = (latitudeDeg: number, longitudeDeg: number): number =>
+      smooth(latitudeDeg, longitudeDeg) + ground.chanceM * (2 * random() - 1);
+    const grids = [terrainGrid(box, heightM), terrainGrid(near, heightM)];
+    const question = {
+      place: { latitudeDeg: 46.011, longitudeDeg: 7.013 },
+      eyeHeightM: 1.6,
+      grids,
+      reachM: 25_000,
+    };
+    const usual = skylineOf(question);
+    const fourfold = skylineOf({ ...question, raysPerDegree: 128 });
+    expect(Math.max(...usual.altitudesDeg)).toBeGreaterThan(5);
+    usual.altitudesDeg.forEach((altitudeDeg, sector) => {
+      expect(rays(altitudeDeg - (fourfold.altitudesDeg[sector] ?? NaN))).toBeLessThan(0.05);
+    });
+  });
 
   const ground = hills(0.42);
+  const moved = (latitudeDeg: number, longitude: number): number =>
+    ground(latitudeDeg, ((longitude + 360) % 360) - 180 + 7);
   const box = { south: 45.85, north: 46.15, west: 6.8, east: 7.2, stepDeg: 3 * SECOND };
   const question = { eyeHeightM: 1.6, reachM: 12_000 };
   const place = { latitudeDeg: 46, longitudeDeg: 7 };
@@ -203,8 +211,6 @@ describe('a ray more or less, and where the tiles are cut, changes nothing', () 
   ])(
     'the same ground laid over the date line looks the same, the spot $named',
     ({ longitudeDeg }) => {
-      const moved = (latitudeDeg: number, longitude: number): number =>
-        ground(latitudeDeg, ((longitude + 360) % 360) - 180 + 7);
       const west = terrainGrid({ ...box, west: 179.8, east: 180 }, moved);
       const east = terrainGrid({ ...box, west: -180, east: -179.8 }, moved);
       const seen = skylineOf({

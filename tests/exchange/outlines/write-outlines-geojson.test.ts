@@ -42,10 +42,11 @@ const obstacle: fc.Arbitrary<NamedObstacle> = fc
     crownBaseM: Math.min(form.crownBaseM, fields.heightM),
   }));
 
+const asSet = (corners: NamedObstacle['outline']): readonly string[] =>
+  corners.map(String).toSorted();
+
 describe('outlines written as GeoJSON', () => {
   test('come back as they were, the way round aside', () => {
-    const asSet = (corners: NamedObstacle['outline']): readonly string[] =>
-      corners.map(String).toSorted();
     fc.assert(
       fc.property(fc.array(obstacle, { minLength: 1, maxLength: 5 }), (obstacles) => {
         const reading = readOutlinesGeoJson(writeOutlinesGeoJson(obstacles));

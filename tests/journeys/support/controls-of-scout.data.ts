@@ -69,4 +69,7 @@ export const SCOUT_OTHERS = {
   'map-tiles': 'what the map shows, no figure',
   'tile-address': 'what the map shows, no figure',
   'tile-attribution': 'what the map shows, no figure',
+  'map-search': 'what the map shows, no figure',
+  'local-map-file': 'what the map shows, no figure',
+  'local-map-shown': 'what the map shows, no figure',
 } as const;

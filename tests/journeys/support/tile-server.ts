@@ -7,6 +7,8 @@ export type TileServer = {
   readonly asked: readonly string[];
   /** From now on every tile is refused. */
   readonly fail: () => void;
+  /** From now on every tile is a page of apology, sent as if all were well. */
+  readonly saySorry: () => void;
   readonly close: () => Promise<void>;
 };
 
@@ -19,10 +21,12 @@ const PIXEL = Buffer.from(
 /** Map tiles on this machine only. */
 export async function startTileServer(): Promise<TileServer> {
   const asked: string[] = [];
-  let failing = false;
+  let answer: 'tiles' | 'failure' | 'page' = 'tiles';
   const server = createServer(({ url = '' }, response) => {
     asked.push(url);
-    if (failing) response.writeHead(503).end();
+    if (answer === 'failure') response.writeHead(503).end();
+    else if (answer === 'page')
+      response.writeHead(200, { 'Content-Type': 'text/html' }).end('<h1>Over the limit</h1>');
     else
       response
         .writeHead(200, { 'Content-Type': 'image/png', 'Cache-Control': 'no-store' })
@@ -34,7 +38,10 @@ export async function startTileServer(): Promise<TileServer> {
     origin: `http://127.0.0.1:${port}`,
     asked,
     fail: () => {
-      failing = true;
+      answer = 'failure';
+    },
+    saySorry: () => {
+      answer = 'page';
     },
     close: () =>
       new Promise((resolve) => {

@@ -127,10 +127,17 @@ export function minuteThere({ shoot, kit, setupId, condition, instantMs }: Quest
     },
     heads: inOrderOf(setup).map(({ headId }) => {
       const one = found(kit.heads[headId], 'head');
-      return { recycle: one.recycleS, pops: one.popsPerCharge, step: one.stepStops };
+      return {
+        recycle: one.recycleS,
+        pops: one.popsPerCharge * leftInTheCold(setup.airC),
+        step: one.stepStops,
+      };
     }),
   };
 }
+
+/** Of a charge, between freezing (0.5 to 0.8 of it, common practice) and 20 °C. */
+const leftInTheCold = (airC: number): number => 0.65 + (0.35 * airC) / 20;
 
 const dayOfYear = (date: string): number =>
   (Date.parse(`${date}T00:00Z`) - Date.parse(`${date.slice(0, 4)}-01-01T00:00Z`)) / 86_400_000 + 1;

@@ -77,7 +77,7 @@ describe('the area in shadow', () => {
       2500 - 900 + 300 + 500,
     ],
   ])('%s', async (_, obstacles, areaM2) => {
-    const union = await unionOf(obstacles as readonly Obstacle[]);
+    const union = await unionOf(obstacles);
     expect(error((100 * (union.areaM2 - areaM2)) / areaM2)).toBeLessThan(0.2);
   });
 
@@ -96,22 +96,29 @@ describe('the area in shadow', () => {
   });
 });
 
+const isIn = (
+  ring: readonly (readonly [number, number])[],
+  [x, y]: readonly [number, number],
+): boolean => {
+  let inside = false;
+  for (const [index, [toX, toY]] of ring.entries()) {
+    const [fromX, fromY] = ring.at(index - 1) ?? [NaN, NaN];
+    if (fromY > y !== toY > y && x < fromX + ((y - fromY) / (toY - fromY)) * (toX - fromX))
+      inside = !inside;
+  }
+  return inside;
+};
+
+const turn = (ring: readonly [number, number][]): number =>
+  ring.slice(1).reduce((sum, [x, y], index) => {
+    const [fromX, fromY] = ring[index] ?? [0, 0];
+    const [originX, originY] = ring[0] ?? [0, 0];
+    return sum + (fromX - originX) * (y - originY) - (x - originX) * (fromY - originY);
+  }, 0);
+
 describe('the union of a town of 400 outlines', () => {
   const town = inventedTown(400, PLACE);
   const sun = { azimuthDeg: 222, apparentAltitudeDeg: 20 };
-
-  const isIn = (
-    ring: readonly (readonly [number, number])[],
-    [x, y]: readonly [number, number],
-  ): boolean => {
-    let inside = false;
-    for (const [index, [toX, toY]] of ring.entries()) {
-      const [fromX, fromY] = ring.at(index - 1) ?? [NaN, NaN];
-      if (fromY > y !== toY > y && x < fromX + ((y - fromY) / (toY - fromY)) * (toX - fromX))
-        inside = !inside;
-    }
-    return inside;
-  };
 
   test('holds the points from which the sun is hidden and no other, and its area is their share', async () => {
     const { polygons, areaM2 } = await unionOf(town, sun);
@@ -174,12 +181,6 @@ describe('the union of a town of 400 outlines', () => {
     };
     const { type, coordinates } = collection.features[0].geometry;
     expect(type).toBe('MultiPolygon');
-    const turn = (ring: readonly [number, number][]): number =>
-      ring.slice(1).reduce((sum, [x, y], index) => {
-        const [fromX, fromY] = ring[index] ?? [0, 0];
-        const [originX, originY] = ring[0] ?? [0, 0];
-        return sum + (fromX - originX) * (y - originY) - (x - originX) * (fromY - originY);
-      }, 0);
     for (const rings of coordinates)
       for (const [index, ring] of rings.entries()) {
         expect(ring.at(-1)).toEqual(ring[0]);

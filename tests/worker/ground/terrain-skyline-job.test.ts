@@ -58,6 +58,20 @@ const expectTheMountain = (
   expect(altitudesDeg[240]).toBeLessThan(0);
 };
 
+const isNear = ({ zoom, x, y }: TileNumber): boolean => {
+  const middle = tileAt(place, zoom);
+  return Math.abs(x - middle.x) <= 3 && Math.abs(y - middle.y) <= 3;
+};
+
+const asTile = ({ zoom, x, y }: TileNumber) => {
+  const bytes = heightPng(256, (row, column) => {
+    const longitudeDeg = ((x + (column + 0.5) / 256) / 2 ** zoom) * 360 - 180;
+    const turn = Math.PI * (1 - (2 * (y + (row + 0.5) / 256)) / 2 ** zoom);
+    return groundM((Math.atan(Math.sinh(turn)) * 180) / Math.PI, longitudeDeg);
+  });
+  return { zoom, x, y, png: bytes.buffer };
+};
+
 describe('the same mountain from each kind of data', () => {
   test('from a .hgt tile', async () => {
     const answer = await run({ files: [file('N46E007.hgt', tile), file('N50E007.hgt', tile)] });
@@ -101,20 +115,6 @@ describe('the same mountain from each kind of data', () => {
       'height tiles of zoom 11, 256 px',
     ]);
   });
-
-  const isNear = ({ zoom, x, y }: TileNumber): boolean => {
-    const middle = tileAt(place, zoom);
-    return Math.abs(x - middle.x) <= 3 && Math.abs(y - middle.y) <= 3;
-  };
-
-  const asTile = ({ zoom, x, y }: TileNumber) => {
-    const bytes = heightPng(256, (row, column) => {
-      const longitudeDeg = ((x + (column + 0.5) / 256) / 2 ** zoom) * 360 - 180;
-      const turn = Math.PI * (1 - (2 * (y + (row + 0.5) / 256)) / 2 ** zoom);
-      return groundM((Math.atan(Math.sinh(turn)) * 180) / Math.PI, longitudeDeg);
-    });
-    return { zoom, x, y, png: bytes.buffer };
-  };
 });
 
 test('the summit stands where the geodesic says', () => {

@@ -6,8 +6,9 @@ import { useEditKit, useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { powerText } from '../../ui/power-text.ts';
 import { SelectField } from '../../ui/SelectField.tsx';
-import { Switch } from '../../ui/Switch.tsx';
 import { HeadFigures } from './HeadFigures.tsx';
+import { HeadFlashFields } from './HeadFlashFields.tsx';
+import { HeadPaceFields } from './HeadPaceFields.tsx';
 import { MeasureMine } from './MeasureMine.tsx';
 
 const SCALE_NAMES: Readonly<Record<PowerScale, string>> = {
@@ -35,7 +36,7 @@ export function HeadForm({ id }: { readonly id: string }): ReactNode {
   return (
     <>
       <HeadFigures head={head} />
-      <MeasureMine head={head} onChange={(readings) => set({ readings })} />
+      <MeasureMine headId={id} head={head} onChange={(readings) => set({ readings })} />
       <div className="fields">
         <NumberField
           label="How many of it"
@@ -106,60 +107,8 @@ export function HeadForm({ id }: { readonly id: string }): ReactNode {
           note={`shown as ${powerText(head.minPowerStops, head).dial}`}
           onCommit={(minPowerStops) => minPowerStops !== null && set({ minPowerStops })}
         />
-        <NumberField
-          label="Recycle at full power"
-          field="recycle"
-          unit="s"
-          min={0.05}
-          max={60}
-          step={0.1}
-          value={head.recycleS}
-          onCommit={(recycleS) => recycleS !== null && set({ recycleS })}
-        />
-        <NumberField
-          label="Full-power pops per charge"
-          field="pops"
-          min={1}
-          max={100000}
-          step={10}
-          value={head.popsPerCharge}
-          onCommit={(pops) => pops !== null && set({ popsPerCharge: Math.round(pops) })}
-        />
-        <NumberField
-          label="Flash duration t0.1 at full"
-          field="duration"
-          unit="s"
-          optional
-          min={1e-5}
-          max={1 / 20}
-          step={0.001}
-          value={head.flashDurationS}
-          note="longer than the shutter: part of it is cut off"
-          onCommit={(flashDurationS) => set({ flashDurationS })}
-        />
-        <Switch
-          label="Has high-speed sync"
-          field="hss"
-          on={head.hssLossStops !== null}
-          onTurn={(on) => set({ hssLossStops: on ? 2 : null, hssMeasured: false })}
-        />
-        {head.hssLossStops === null ? null : (
-          <NumberField
-            label="High-speed sync costs"
-            field="hss-loss"
-            unit="stops"
-            min={0}
-            max={5}
-            step={0.1}
-            value={head.hssLossStops}
-            note={
-              head.hssMeasured
-                ? 'measured'
-                : 'assumed, 1.5 to 2.3 in print; the same at every faster shutter'
-            }
-            onCommit={(loss) => loss !== null && set({ hssLossStops: loss, hssMeasured: true })}
-          />
-        )}
+        <HeadFlashFields head={head} onChange={set} />
+        <HeadPaceFields head={head} onChange={set} />
       </div>
     </>
   );

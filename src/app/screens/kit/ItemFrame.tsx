@@ -26,7 +26,9 @@ export function ItemFrame({ shelf, id, name, open, children }: ItemFrameProps): 
       <details data-item={id} open={open}>
         <summary>
           {name}
-          <span className="quiet item-line">{itemLine(kit, shelf, id)}</span>
+          <span className="quiet item-line" data-figure={`line-${id}`}>
+            {itemLine(kit, shelf, id)}
+          </span>
         </summary>
         <div className="item">
           <TextField

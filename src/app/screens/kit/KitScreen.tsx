@@ -1,8 +1,9 @@
-import { useState, type ReactNode } from 'react';
+import { Suspense, useState, type ReactNode } from 'react';
 
 import type { KitShelf } from '../../../core/plan/kit.ts';
 import { inOrder } from '../../../core/plan/order-key.ts';
 import { useKit } from '../../state/documents.tsx';
+import { lazyPart } from '../../state/lazy-part.ts';
 import { AddItem } from './AddItem.tsx';
 import { BatteryForm } from './BatteryForm.tsx';
 import { CameraForm } from './CameraForm.tsx';
@@ -16,12 +17,12 @@ import { SHELVES } from './shelves.ts';
 import { StandForm } from './StandForm.tsx';
 import './kit.css';
 
+const PackingList = lazyPart(async () => (await import('./PackingList.tsx')).PackingList);
+
 /** What is owned: shelves on the left, the items of one on the right, each open for editing. */
 export function KitScreen(): ReactNode {
-  const [shelf, setShelf] = useState<KitShelf>('heads');
+  const [shown, setShown] = useState<KitShelf | 'packing'>('heads');
   const kit = useKit();
-  const items = inOrder(kit[shelf] as Readonly<Record<string, { order: string; name: string }>>);
-  const words = SHELVES[shelf];
   return (
     <div className="kit" data-first-figures="drawn">
       <nav aria-label="Shelves" className="shelves">
@@ -30,28 +31,51 @@ export function KitScreen(): ReactNode {
             key={name}
             type="button"
             data-shelf={name}
-            aria-pressed={name === shelf}
-            onClick={() => setShelf(name)}
+            aria-pressed={name === shown}
+            onClick={() => setShown(name)}
           >
             {SHELVES[name].title} <span className="quiet">{Object.keys(kit[name]).length}</span>
           </button>
         ))}
+        <button
+          type="button"
+          data-shelf="packing"
+          aria-pressed={shown === 'packing'}
+          onClick={() => setShown('packing')}
+        >
+          Packing list
+        </button>
       </nav>
-      <div className="shelf">
-        <header>
-          <h1>{words.title}</h1>
-          <p className="quiet">{words.note}</p>
-        </header>
-        <ul className="items">
-          {items.map(([id, { name }], place) => (
-            <ItemFrame key={id} shelf={shelf} id={id} name={name} open={place === 0}>
-              {formOf(shelf, id)}
-            </ItemFrame>
-          ))}
-        </ul>
-        {items.length === 0 ? <p>Nothing on this shelf yet.</p> : null}
-        <AddItem key={shelf} shelf={shelf} />
-      </div>
+      {shown === 'packing' ? (
+        <Suspense fallback={<p data-loading>Opening…</p>}>
+          <PackingList />
+        </Suspense>
+      ) : (
+        <Shelf shelf={shown} />
+      )}
+    </div>
+  );
+}
+
+function Shelf({ shelf }: { readonly shelf: KitShelf }): ReactNode {
+  const kit = useKit();
+  const items = inOrder(kit[shelf] as Readonly<Record<string, { order: string; name: string }>>);
+  const words = SHELVES[shelf];
+  return (
+    <div className="shelf">
+      <header>
+        <h1>{words.title}</h1>
+        <p className="quiet">{words.note}</p>
+      </header>
+      <ul className="items">
+        {items.map(([id, { name }], place) => (
+          <ItemFrame key={id} shelf={shelf} id={id} name={name} open={place === 0}>
+            {formOf(shelf, id)}
+          </ItemFrame>
+        ))}
+      </ul>
+      {items.length === 0 ? <p>Nothing on this shelf yet.</p> : null}
+      <AddItem key={shelf} shelf={shelf} />
     </div>
   );
 }

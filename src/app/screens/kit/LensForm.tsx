@@ -70,6 +70,18 @@ export function LensForm({ id }: { readonly id: string }): ReactNode {
         value={lens.threadMm}
         onCommit={(threadMm) => set({ threadMm })}
       />
+      <NumberField
+        label="Weighs"
+        field="lens-mass"
+        unit="kg"
+        min={0}
+        max={20}
+        step={0.1}
+        digits={2}
+        value={lens.massKg}
+        note={lens.massKg === 0 ? '0: not stated' : undefined}
+        onCommit={(massKg) => massKg !== null && set({ massKg })}
+      />
       <Switch
         label="Leaf shutter in the lens"
         field="leaf"

@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react';
 
+import { meterAtFaces } from '../../../core/plan/meter-at-faces.ts';
 import { meterText, shutterText } from '../../ui/recipe-text.ts';
+import { placeText } from './light-words.ts';
 import { meterSetText, underText } from './step-text.ts';
 import type { StepsProps } from './steps-props.ts';
 
@@ -12,20 +14,21 @@ export function AllOnStep({ asked, view, working, number }: AllOnStepProps): Rea
   const { setup, sources, input } = view;
   const camera = asked.kit.cameras[setup.cameraId];
   const key = sources.find(({ light }) => light.role === 'key');
-  const spread = key?.faces;
+  const ends = setup.people > 1 ? meterAtFaces(view, recipe) : null;
   return (
     <li>
       <span className="step">{number} all on</span>
       <div>
         <p>
           Meter <strong data-figure="meter-total">{meterText(recipe.meterFNumber)}</strong>
-          {spread !== undefined && setup.people > 1 ? (
+          {ends !== null ? (
             <>
               , ends{' '}
               <span data-figure="meter-ends">
-                {meterText(recipe.meterFNumber, spread.nearestStops)} and{' '}
-                {meterText(recipe.meterFNumber, spread.farthestStops)}
-              </span>
+                {meterText(recipe.meterFNumber, ends.best.stops)} and{' '}
+                {meterText(recipe.meterFNumber, ends.least.stops)}
+              </span>{' '}
+              ({placeText(ends.best)}, {placeText(ends.least)})
             </>
           ) : null}{' '}
           <span className="quiet">

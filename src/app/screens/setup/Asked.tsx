@@ -9,6 +9,8 @@ import { HoldFields } from './HoldFields.tsx';
 import { LightFields } from './LightFields.tsx';
 import { PatchFields } from './PatchFields.tsx';
 import { PeopleFields } from './PeopleFields.tsx';
+import { WhiteBalance } from './WhiteBalance.tsx';
+import { WindFields } from './WindFields.tsx';
 
 /** Everything the recipe is asked from. */
 export const Asked = memo(function Asked(props: AskedProps): ReactNode {
@@ -18,13 +20,21 @@ export const Asked = memo(function Asked(props: AskedProps): ReactNode {
       <div className="groups">
         <HoldFields {...props} />
         {inOrder(props.setup.lights).map(([lightId, light]) => (
-          <LightFields key={lightId} setupId={props.setupId} lightId={lightId} light={light} />
+          <LightFields
+            key={lightId}
+            {...props}
+            lightId={lightId}
+            light={light}
+            source={props.view?.sources.find((source) => source.lightId === lightId) ?? null}
+          />
         ))}
         <AddLight setupId={props.setupId} setup={props.setup} />
         <FramingFields {...props} />
         <PatchFields {...props} />
         <PeopleFields {...props} />
+        <WindFields {...props} />
         <CameraFields {...props} />
+        <WhiteBalance {...props} />
       </div>
     </section>
   );

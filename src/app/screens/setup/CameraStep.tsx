@@ -1,14 +1,17 @@
 import type { ReactNode } from 'react';
 
-import { whiteBalanceText, settingsText } from '../../ui/recipe-text.ts';
+import { seenLights, whiteBalanceOf } from '../../../core/plan/seen-lights.ts';
+import { settingsText } from '../../ui/recipe-text.ts';
+import { seenText, whiteBalanceText } from './colour-text.ts';
 import { underText } from './step-text.ts';
 import type { StepsProps } from './steps-props.ts';
 
 /** Heads off: what the camera is set to and what the sky does then. */
 export function CameraStep({ asked, view, working }: StepsProps): ReactNode {
   const { recipe, filters } = working;
-  const { setup, sources, light } = view;
-  const key = sources.find((source) => source.light.role === 'key');
+  const { setup, light } = view;
+  const looks = seenLights(view, asked.kit);
+  const key = looks.sources.find(({ role }) => role === 'key');
   const twoStates = recipe.unlitOutStops - recipe.unlitStops > 0.05;
   return (
     <li>
@@ -17,7 +20,11 @@ export function CameraStep({ asked, view, working }: StepsProps): ReactNode {
         <p>
           <strong>{settingsText(recipe, filters, asked.kit.cameras[setup.cameraId])}</strong>
         </p>
-        <p data-figure="white-balance">{whiteBalanceText(key?.gel ?? null)}</p>
+        <p data-figure="white-balance">
+          White balance {whiteBalanceText(whiteBalanceOf(setup))}
+          {key === undefined ? '' : `: the key on skin ${seenText(key.seen)}`}, the sky{' '}
+          {seenText(looks.sky)}
+        </p>
         <p className="quiet">
           You see{light.skyInFrame?.patchIsFrame === true ? '' : ' the patch '}
           {light.skyInFrame?.patchIsFrame === true ? null : (

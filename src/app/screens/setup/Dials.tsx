@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 
 import { formatIso } from '../../../core/exposure/iso-scale.ts';
 import type { SetupCaseInput } from '../../../core/plan/setup-case.ts';
-import { ndFor } from '../../../core/plan/setup-lights.ts';
+import { filtersOf } from '../../../core/plan/setup-filters.ts';
 import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { DialRow } from './DialRow.tsx';
 import { PinnedFilters } from './PinnedFilters.tsx';
@@ -62,7 +62,9 @@ export function Dials({ asked, view }: DialsProps): ReactNode {
           <PinnedFilters
             kit={kit}
             ids={setup.pinnedFilterIds}
+            graduationFraction={setup.graduationFraction}
             onChange={(ids) => put('filter pin', { pinnedFilterIds: ids })}
+            onGraduation={(graduationFraction) => put('graduated filter', { graduationFraction })}
           />
         )}
         <Pin
@@ -79,13 +81,7 @@ export function Dials({ asked, view }: DialsProps): ReactNode {
 }
 
 function filterIdsNow({ kit }: SetupCaseInput, { answer, setup }: SetupView): Record<string, true> {
-  const lens = kit.lenses[setup.lensId];
-  if (!answer.ok || lens === undefined) return {};
-  const fitting = ndFor(lens, kit);
-  return Object.fromEntries(
-    answer.value.recipe.ndFilters.flatMap((place) => {
-      const id = fitting[place]?.[0];
-      return id === undefined ? [] : [[id, true] as const];
-    }),
-  );
+  if (!answer.ok) return {};
+  const filters = filtersOf(setup, kit, answer.value.recipe);
+  return Object.fromEntries(filters.map(([id]) => [id, true] as const));
 }

@@ -2,10 +2,11 @@ import type { ReactNode } from 'react';
 
 import { bearingText, metres } from '../../ui/figure-text.ts';
 import { ROLE_NAMES } from '../../ui/recipe-text.ts';
+import { sharpRowsText } from './sharp-rows-text.ts';
 import type { StepsProps } from './steps-props.ts';
 
 /** Where the camera stands, and how long the batteries last. */
-export function LastLines({ view, working }: StepsProps): ReactNode {
+export function LastLines({ asked, view, working }: StepsProps): ReactNode {
   const { framing, sources } = view;
   const slowest = Math.max(0, ...working.pace.map(({ recycleS }) => recycleS));
   const first = working.pace.find(({ lightId }) => lightId === working.emptiesFirstLightId);
@@ -20,6 +21,12 @@ export function LastLines({ view, working }: StepsProps): ReactNode {
           {bearingText(framing.bearingDeg)}
         </dd>
       </div>
+      {view.setup.rows > 1 ? (
+        <div>
+          <dt>Sharp</dt>
+          <dd data-figure="sharp-rows">{sharpRowsText(asked, view, working)}</dd>
+        </div>
+      ) : null}
       {first === undefined || role === undefined ? null : (
         <div>
           <dt>Cost</dt>

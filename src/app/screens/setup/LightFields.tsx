@@ -1,25 +1,27 @@
 import type { ReactNode } from 'react';
 
 import { removeLight } from '../../../core/plan/edits.ts';
-import { inOrder } from '../../../core/plan/order-key.ts';
+import type { Setup } from '../../../core/plan/setup-schema.ts';
 import { ROLES } from '../../../core/plan/setup-schema.ts';
-import { useEditShoot, useKit } from '../../state/documents.tsx';
+import { useEditShoot } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { Group } from './Group.tsx';
 import { LightHead } from './LightHead.tsx';
 import { LightModifier } from './LightModifier.tsx';
-import type { LightProps } from './light-props.ts';
+import { LightBounce } from './LightBounce.tsx';
+import { LightGels } from './LightGels.tsx';
+import type { KnownLightProps } from './light-props.ts';
+import { LightReport } from './LightReport.tsx';
 import { LightStandFields } from './LightStandFields.tsx';
 import { ROLE_NAMES } from '../../ui/recipe-text.ts';
 import { useLightEdit } from './use-setup-edit.ts';
 
-const NO_GEL = '';
+type LightFieldsProps = KnownLightProps & { readonly setup: Setup };
 
 /** One light of the setup. */
-export function LightFields(props: LightProps): ReactNode {
-  const { setupId, lightId, light } = props;
-  const kit = useKit();
+export function LightFields(props: LightFieldsProps): ReactNode {
+  const { setupId, lightId, light, setup, source } = props;
   const edit = useEditShoot();
   const put = useLightEdit(setupId, lightId);
   return (
@@ -58,17 +60,10 @@ export function LightFields(props: LightProps): ReactNode {
       />
       <LightHead {...props} />
       <LightModifier {...props} />
-      <SelectField
-        label="Gel"
-        field={`gel-${lightId}`}
-        value={light.gelId ?? NO_GEL}
-        options={[
-          { value: NO_GEL, text: 'none' },
-          ...inOrder(kit.gels).map(([value, { name }]) => ({ value, text: name })),
-        ]}
-        onChoose={(gelId) => put('gel', { gelId: gelId === NO_GEL ? null : gelId })}
-      />
+      <LightGels {...props} />
       <LightStandFields {...props} />
+      <LightBounce {...props} />
+      {source === null ? null : <LightReport setup={setup} source={source} />}
     </Group>
   );
 }

@@ -9,9 +9,10 @@ import type { LightProps } from './light-props.ts';
 import { Pin } from './Pin.tsx';
 import { useLightEdit } from './use-setup-edit.ts';
 
+const AS_IT_STANDS = '';
 const PARTS = ['diffuser', 'baffle', 'grid'] as const;
 
-/** The modifier and those of its parts that can be taken off. */
+/** The modifier, how it is set, and those of its parts that can be taken off. */
 export function LightModifier({ setupId, lightId, light }: LightProps): ReactNode {
   const kit = useKit();
   const put = useLightEdit(setupId, lightId);
@@ -44,6 +45,27 @@ export function LightModifier({ setupId, lightId, light }: LightProps): ReactNod
           }
         />
       </WithPin>
+      {modifier === undefined || Object.keys(modifier.settings).length === 0 ? null : (
+        <SelectField
+          label="Set to"
+          field={`setting-${lightId}`}
+          value={
+            light.modifierSettingId !== null && light.modifierSettingId in modifier.settings
+              ? light.modifierSettingId
+              : AS_IT_STANDS
+          }
+          options={[
+            { value: AS_IT_STANDS, text: 'as its figures stand' },
+            ...inOrder(modifier.settings).map(([value, { name, beamDeg }]) => ({
+              value,
+              text: `${name}, ${Math.round(beamDeg)}°`,
+            })),
+          ]}
+          onChoose={(id) =>
+            put('modifier setting', { modifierSettingId: id === AS_IT_STANDS ? null : id })
+          }
+        />
+      )}
       {PARTS.map((part) =>
         (modifier?.[`${part}Stops`] ?? null) === null ? null : (
           <Switch

@@ -1,16 +1,33 @@
 import type { ReactNode } from 'react';
 
+import { inOrder } from '../../../core/plan/order-key.ts';
+import { useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
+import { SelectField } from '../../ui/SelectField.tsx';
 import { WithPin } from './Group.tsx';
 import type { LightProps } from './light-props.ts';
 import { Pin } from './Pin.tsx';
 import { useLightEdit } from './use-setup-edit.ts';
 
-/** Where the light stands. */
+const IN_THE_HAND = '';
+
+/** What the light stands on, where, and where it points. */
 export function LightStandFields({ setupId, lightId, light }: LightProps): ReactNode {
+  const kit = useKit();
   const put = useLightEdit(setupId, lightId);
+  const isBounced = light.bounce !== null;
   return (
     <>
+      <SelectField
+        label="Stands on"
+        field={`stand-${lightId}`}
+        value={light.standId ?? IN_THE_HAND}
+        options={[
+          { value: IN_THE_HAND, text: 'no stand: held in the hand' },
+          ...inOrder(kit.stands).map(([value, { name }]) => ({ value, text: name })),
+        ]}
+        onChoose={(id) => put('stand', { standId: id === IN_THE_HAND ? null : id })}
+      />
       <WithPin
         pin={
           <Pin
@@ -22,7 +39,7 @@ export function LightStandFields({ setupId, lightId, light }: LightProps): React
         }
       >
         <NumberField
-          label="Face to middle face"
+          label={isBounced ? 'Lit patch to middle face' : 'Face to middle face'}
           field={`distance-${lightId}`}
           value={light.distanceM}
           unit="m"
@@ -55,6 +72,20 @@ export function LightStandFields({ setupId, lightId, light }: LightProps): React
         digits={2}
         onCommit={(value) => value !== null && put('height', { heightM: value })}
       />
+      {isBounced ? null : (
+        <NumberField
+          label="Turned off the middle face"
+          field={`feather-${lightId}`}
+          value={light.featherDeg}
+          unit="°"
+          min={0}
+          max={80}
+          step={5}
+          digits={1}
+          note="level, towards the far end of the row"
+          onCommit={(value) => value !== null && put('feathering', { featherDeg: value })}
+        />
+      )}
     </>
   );
 }

@@ -1,10 +1,12 @@
 import type { ReactNode } from 'react';
 
 import type { SetupSource } from '../../../core/plan/setup-source.ts';
+import { inWind } from '../../../core/plan/stand-in-wind.ts';
 import type { LitLight } from '../../../core/strobe/recipe.ts';
 import { Pin } from './Pin.tsx';
 import { powerText } from '../../ui/power-text.ts';
 import { meterText, originText, ROLE_NAMES } from '../../ui/recipe-text.ts';
+import { placeText } from './light-words.ts';
 import { meterSetText, standText } from './step-text.ts';
 import type { StepsProps } from './steps-props.ts';
 import { useLightEdit } from './use-setup-edit.ts';
@@ -23,6 +25,17 @@ export function LightStep(props: LightStepProps): ReactNode {
   const power = powerText(lit.powerStops, head);
   const role = ROLE_NAMES[light.role];
   const camera = asked.kit.cameras[view.setup.cameraId];
+  if (inWind(source, view.setup.gustMS).kind === 'above-limit')
+    return (
+      <li data-step={lightId}>
+        <span className="step">
+          {number} {role.toLowerCase()} alone
+        </span>
+        <p>
+          Its stand is not put up in this wind: see above for how to have the light all the same.
+        </p>
+      </li>
+    );
   const isRow = view.setup.people > 1 && faces.spreadStops > 0.05;
   return (
     <li data-step={lightId}>
@@ -54,12 +67,13 @@ export function LightStep(props: LightStepProps): ReactNode {
               <span data-figure={`ends-${lightId}`}>
                 {meterText(lit.flashMeterFNumber, faces.nearestStops)} and{' '}
                 {meterText(lit.flashMeterFNumber, faces.farthestStops)}
-              </span>
+              </span>{' '}
+              ({placeText(faces.nearest)}, {placeText(faces.farthest)})
             </>
           ) : null}{' '}
           <span className="quiet">
             flash alone, {meterSetText(working.recipe, camera)}, flat to the light, at{' '}
-            {light.role === 'rim'
+            {light.role === 'rim' || light.role === 'cross'
               ? 'the edge it draws'
               : light.role === 'background'
                 ? 'what it lights'

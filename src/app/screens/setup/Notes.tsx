@@ -1,13 +1,15 @@
 import type { ReactNode } from 'react';
 
+import type { SetupCaseInput } from '../../../core/plan/setup-case.ts';
 import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { useKit } from '../../state/documents.tsx';
 import { CAUTIONS, notesOf } from './notes.ts';
+import { SpreadFixes } from './SpreadFixes.tsx';
 
-type KnowHereProps = { readonly view: SetupView };
+type KnowHereProps = { readonly asked: SetupCaseInput; readonly view: SetupView };
 
 /** What has to be known at this minute. */
-export function KnowHere({ view }: KnowHereProps): ReactNode {
+export function KnowHere({ asked, view }: KnowHereProps): ReactNode {
   const kit = useKit();
   const notes = notesOf(view, kit);
   return (
@@ -24,6 +26,7 @@ export function KnowHere({ view }: KnowHereProps): ReactNode {
           </ul>
         </>
       )}
+      <SpreadFixes asked={asked} view={view} />
     </section>
   );
 }

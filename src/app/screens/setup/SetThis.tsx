@@ -3,12 +3,15 @@ import type { ReactNode } from 'react';
 import { formatIso } from '../../../core/exposure/iso-scale.ts';
 import type { SetupCaseInput } from '../../../core/plan/setup-case.ts';
 import type { SetupView, WorkingSetup } from '../../../core/plan/setup-view.ts';
+import { blockedByWind } from '../../../core/plan/wind-versions.ts';
 import { spreadText, tenths } from '../../ui/figure-text.ts';
 import { Dials } from './Dials.tsx';
 import { NextChangeLine } from './NextChangeLine.tsx';
 import { apertureText, filtersText, shutterText } from '../../ui/recipe-text.ts';
 import { ShortBy } from './ShortBy.tsx';
+import { StackNotes } from './StackNotes.tsx';
 import { Steps } from './Steps.tsx';
+import { WindBlock } from './WindBlock.tsx';
 
 type SetThisProps = {
   readonly asked: SetupCaseInput;
@@ -32,7 +35,11 @@ export function SetThis({ asked, view, presentMs }: SetThisProps): ReactNode {
       ) : (
         <ShortBy asked={asked} view={view} problem={answer.problem} />
       )}
+      {blockedByWind(view).map((source) => (
+        <WindBlock key={source.lightId} asked={asked} view={view} source={source} />
+      ))}
       <Dials asked={asked} view={view} />
+      <StackNotes view={view} kit={asked.kit} />
       {answer.ok ? <Steps asked={asked} view={view} working={answer.value} /> : null}
     </>
   );

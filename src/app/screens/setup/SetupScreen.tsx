@@ -17,7 +17,9 @@ import { KnowHere, TakeCare } from './Notes.tsx';
 import { OrInstead } from './OrInstead.tsx';
 import { PredictedFrame } from './frame/PredictedFrame.tsx';
 import { gapText } from './problem-text.ts';
+import { PlanSketch } from './plan/PlanSketch.tsx';
 import { SetThis } from './SetThis.tsx';
+import { SunLine } from './SunLine.tsx';
 import { SetupChooser } from './SetupChooser.tsx';
 import { minuteOf, setupBlock, stripRange } from './setup-minute.ts';
 import { Tones } from './Tones.tsx';
@@ -105,11 +107,13 @@ function SetupAtMinute({ setupId, setup, spot }: SetupAtMinuteProps): ReactNode 
         {view === null ? null : (
           <>
             <PredictedFrame view={view} kit={kit} minuteMs={minuteMs} />
+            <PlanSketch setupId={setupId} view={view} />
             <LightFigures view={view} />
+            <SunLine view={view} />
           </>
         )}
       </section>
-      {view === null ? null : <KnowHere view={view} />}
+      {view === null ? null : <KnowHere asked={asked} view={view} />}
       <Asked setupId={setupId} setup={setup} spot={spot} view={calmView} />
       {view === null ? null : <OrInstead asked={asked} />}
       <TakeCare />

@@ -9,7 +9,7 @@ import { LightStep } from './LightStep.tsx';
 import { LastLines } from './LastLines.tsx';
 import type { StepsProps } from './steps-props.ts';
 
-const WORKING_ORDER: readonly LightRole[] = ['key', 'fill', 'rim', 'background'];
+const WORKING_ORDER: readonly LightRole[] = ['key', 'fill', 'rim', 'cross', 'background'];
 
 /** Heads off, then one light at a time, then all of them, with what to see after each. */
 export function Steps(props: StepsProps): ReactNode {

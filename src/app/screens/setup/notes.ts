@@ -4,8 +4,13 @@ import { projectedFraming } from '../../../core/plan/picture-geometry.ts';
 import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { projection } from '../../../core/sky/framing.ts';
 import { angleBetweenDeg } from '../../../core/units/direction.ts';
+import { isTooUneven, sideSpreads } from '../../../core/plan/side-spread.ts';
 import { tenths } from '../../ui/figure-text.ts';
 import { ROLE_NAMES } from '../../ui/recipe-text.ts';
+import { spreadOfFacesText } from './light-words.ts';
+
+/** Colour gels cost less; what takes more is as good as black. */
+const DENSE_GELS_STOPS = 6;
 
 export type Note = { readonly id: string; readonly text: string };
 
@@ -70,19 +75,29 @@ const inside = (fraction: number): number => Math.min(0.5, Math.max(-0.5, fracti
 
 function lightNotes(view: SetupView): readonly Note[] {
   const notes: Note[] = [];
-  for (const { lightId, light, faces } of view.sources) {
+  for (const { lightId, light, gel, secondGel } of view.sources) {
     const name = ROLE_NAMES[light.role];
     if (view.lightsInFrame.includes(lightId))
-      notes.push({ id: `in-frame-${lightId}`, text: `${name} stands in the picture.` });
-    if (
-      (light.role === 'key' || light.role === 'fill') &&
-      faces.spreadStops > view.setup.spreadLimitStops + 0.005
-    )
       notes.push({
-        id: `spread-${lightId}`,
-        text: `${name}: nearest and farthest face differ by ${tenths(faces.spreadStops)}, at most ${tenths(view.setup.spreadLimitStops)} wanted. Farther away or more to the front evens it.`,
+        id: `in-frame-${lightId}`,
+        text:
+          light.bounce === null
+            ? `${name} stands in the picture.`
+            : `The patch that the ${name.toLowerCase()} lights is in the picture.`,
+      });
+    const gelStops = (gel?.stops ?? 0) + (secondGel?.stops ?? 0);
+    if (gelStops >= DENSE_GELS_STOPS)
+      notes.push({
+        id: `gels-${lightId}`,
+        text: `${name}: the gels take ${tenths(gelStops)} stops together, hardly anything passes.`,
       });
   }
+  for (const side of sideSpreads(view.sources, view.setup))
+    if (isTooUneven(side, view.setup))
+      notes.push({
+        id: `spread-${side.lightIds[0]}`,
+        text: `${ROLE_NAMES[side.role]}: ${spreadOfFacesText(side.faces)}, at most ${tenths(view.setup.spreadLimitStops)} wanted.`,
+      });
   if (view.sources.some(({ output }) => output.origin === 'watt-seconds'))
     notes.push({
       id: 'watt-seconds',

@@ -14,7 +14,7 @@ export function underText(stopsFromCard: number): string {
 }
 
 /** 'Hard reflector, 18 cm with grid, 2.9 m away, 30° to the camera’s right, 2.3 m high' */
-export function standText({ light, modifier, gel }: SetupSource): string {
+export function standText({ light, modifier, setting, gel, secondGel }: SetupSource): string {
   const parts = (['diffuser', 'baffle', 'grid'] as const).filter(
     (part) => light[part] && modifier[`${part}Stops`] !== null,
   );
@@ -23,15 +23,23 @@ export function standText({ light, modifier, gel }: SetupSource): string {
   );
   const made = [
     modifier.name,
+    setting === null ? '' : ` set to ${setting.name}`,
     parts.length === 0 ? '' : ` with ${parts.join(' and ')}`,
     without.length === 0 ? '' : `, no ${without.join(', no ')}`,
     gel === null ? '' : `, ${gel.name}`,
+    secondGel === null ? '' : ` and ${secondGel.name}`,
   ].join('');
+  const { bounce } = light;
   return [
     made,
-    `${metres(light.distanceM)} from the middle face`,
+    bounce === null
+      ? `${metres(light.distanceM)} from the middle face`
+      : `${metres(bounce.headToSurfaceM)} from the ${bounce.panelSideM === null ? 'surface' : 'panel'}, its lit patch ${metres(light.distanceM)} from the middle face`,
     angleText(light.angleDeg),
     `${metres(light.heightM)} high`,
+    ...(bounce === null && light.featherDeg > 0
+      ? [`turned ${Math.round(light.featherDeg)}° off the middle face towards the far end`]
+      : []),
   ].join(', ');
 }
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   framingOutline,
   skylineSteps,
+  stretchOutline,
   stripTopDeg,
   toneOf,
 } from '../../../../src/app/screens/scout/skyline-picture.ts';
@@ -60,5 +61,21 @@ describe('the strip of the low sky', () => {
     expect(steps).toContainEqual({ azimuthDeg: 90.5, altitudeDeg: 12 });
     expect(steps[0]?.azimuthDeg).toBe(0);
     expect(steps.at(-1)?.azimuthDeg).toBe(360);
+  });
+
+  test('a stretch of it is cut out at its two ends, straight between the corners', () => {
+    const slope = [
+      { azimuthDeg: 0, altitudeDeg: 0 },
+      { azimuthDeg: 90, altitudeDeg: 9 },
+      { azimuthDeg: 360, altitudeDeg: 0 },
+    ];
+    const outline = stretchOutline(slope, 45, 100);
+    const edge = outline.slice(1, -1);
+    expect(edge.map(({ azimuthDeg }) => azimuthDeg)).toEqual([45, 90, 100]);
+    // Half-way up to 9°, and 10/270 of the way down again.
+    expect(edge.map(({ altitudeDeg }) => altitudeDeg)).toEqual([4.5, 9, 9 - 9 * (10 / 270)]);
+    // Down to below everything that is drawn.
+    for (const corner of [outline[0], outline.at(-1)])
+      expect(corner?.altitudeDeg).toBeLessThanOrEqual(-10);
   });
 });

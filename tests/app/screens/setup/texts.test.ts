@@ -163,13 +163,21 @@ describe('fixes', () => {
       { base, kit: demoKit() },
     );
     // Four faces 0.7 m apart, key at 1.85 m, 0.65 m above, 35° to the right: distances to the outer
-    // faces by Pythagoras, source 0.18 m across.
+    // faces by Pythagoras, source 0.18 m across. Beyond half of its 65° the reflector loses a stop per
+    // 65°/8 (common practice).
     const level = Math.sqrt(1.85 ** 2 - 0.65 ** 2);
     const right = level * Math.sin((35 * Math.PI) / 180);
     const toward = level * Math.cos((35 * Math.PI) / 180);
     const square = (faceM: number): number =>
       (right - faceM) ** 2 + toward ** 2 + 0.65 ** 2 + 0.09 ** 2;
-    const faces = [-1.05, -0.35, 0.35, 1.05].map((faceM) => -Math.log2(square(faceM)));
+    const offAxisDeg = (faceM: number): number => {
+      const along = (right - faceM) * right + toward ** 2 + 0.65 ** 2;
+      const away = Math.hypot(right - faceM, toward, 0.65);
+      return (Math.acos(along / (1.85 * away)) * 180) / Math.PI;
+    };
+    const faces = [-1.05, -0.35, 0.35, 1.05].map(
+      (faceM) => -Math.log2(square(faceM)) - Math.max(0, offAxisDeg(faceM) - 32.5) / (65 / 8),
+    );
     const spread = Math.max(...faces) - Math.min(...faces);
     expect(sentence).toBe(
       `Closer: key at 1.85 m (ends of the group differ by ${spread.toFixed(1)})`,

@@ -7,6 +7,8 @@ import {
   type ObstacleEntry,
   type ObstacleKind,
 } from '../../../../core/plan/obstacle-schema.ts';
+import { isSolid } from '../../../../core/skyline/obstacle.ts';
+import { simpleRings } from '../../../../core/skyline/simple-rings.ts';
 import { useEditShoot } from '../../../state/documents.tsx';
 import { lookAtGround } from '../../../state/ground-view.ts';
 import { say } from '../../../state/view.ts';
@@ -108,8 +110,13 @@ export function ObstacleFields({ id, obstacle }: ObstacleFieldsProps): ReactNode
         onCommit={(origin) => put('origin', { origin })}
       />
       <p className="quiet" data-figure="obstacle-dated">
-        Dated {obstacle.dated}
+        {obstacle.origin === '' ? 'Origin not noted' : obstacle.origin}; dated {obstacle.dated}
       </p>
+      {crossesItself(obstacle) ? (
+        <p className="fault" data-note="crosses-itself">
+          The outline crosses itself: kept, each of its loops counts.
+        </p>
+      ) : null}
       <CornerTable
         corners={obstacle.outline}
         closed={obstacle.closed}
@@ -129,6 +136,9 @@ export function ObstacleFields({ id, obstacle }: ObstacleFieldsProps): ReactNode
     </div>
   );
 }
+
+const crossesItself = (obstacle: ObstacleEntry): boolean =>
+  isSolid(obstacle) && simpleRings(obstacle.outline).length > 1;
 
 /** A height that was written is no longer assumed. */
 const measured = ({ origin }: ObstacleEntry, heightM: number): Partial<ObstacleEntry> =>

@@ -33,7 +33,9 @@ export const ObstacleList = memo(function ObstacleList({
             }
           >
             <span>{obstacle.name}</span>
-            <span className="quiet">{obstacleLine(obstacle)}</span>
+            <span className="quiet" data-figure="obstacle-line">
+              {obstacleLine(obstacle)}
+            </span>
           </button>
           {id === chosenId ? <ObstacleFields id={id} obstacle={obstacle} /> : null}
         </li>
@@ -46,5 +48,10 @@ const obstacleLine = (obstacle: ObstacleEntry): string =>
   [
     KIND_WORDS[obstacle.kind],
     metres(obstacle.heightM),
+    ...(obstacle.kind === 'trees'
+      ? [`${percent(obstacle.passesInLeaf)} in leaf, ${percent(obstacle.passesBare)} bare`]
+      : []),
     ...(obstacle.footElevationM === null ? [] : [`foot at ${obstacle.footElevationM} m`]),
   ].join(', ');
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;

@@ -75,11 +75,11 @@ export function OutlinePreview({ looked, dated, onDone }: OutlinePreviewProps): 
 
 const WORDS = { building: 'buildings', wall: 'walls', trees: 'trees' } as const;
 
-/** ': 38 buildings, 2 walls' */
+/** ': 38 of buildings, 2 of walls' */
 function kindsText({ outlines }: OutlinesRead): string {
   const kinds = Object.entries(WORDS).flatMap(([kind, word]) => {
     const count = outlines.filter(({ obstacle }) => obstacle.kind === kind).length;
-    return count === 0 ? [] : [`${count.toLocaleString('en-GB')} × ${word}`];
+    return count === 0 ? [] : [`${count.toLocaleString('en-GB')} of ${word}`];
   });
   return kinds.length === 0 ? '' : `: ${kinds.join(', ')}`;
 }

@@ -8,7 +8,7 @@ import {
 } from '../../../../core/plan/waypoints-of.ts';
 import { formatCoordinates } from '../../../../core/place/coordinates-text.ts';
 import { useShoot } from '../../../state/documents.tsx';
-import { SPOT_FORMATS, spotFileText, type SpotFormatId } from '../../../state/spot-files.ts';
+import { SPOT_FORMATS, spotFileText, type SpotFormatId } from '../../../state/spot-export.ts';
 import { say } from '../../../state/view.ts';
 import { saveTextFile } from '../../../ui/save-text-file.ts';
 import { SelectField } from '../../../ui/SelectField.tsx';

@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 
 import type { Spot } from '../../../../core/plan/shoot.ts';
 import type { ObstacleCounts, SourceShares } from './skyline-sources.ts';
-import { obstaclesLine } from './source-words.ts';
+import { obstaclesLine } from './source-lines.ts';
 import { TerrainPart } from './TerrainPart.tsx';
 import { TracePart } from './TracePart.tsx';
 

@@ -6,7 +6,7 @@ import type { Spot } from '../../../../core/plan/shoot.ts';
 import { useEditShoot } from '../../../state/documents.tsx';
 import { say } from '../../../state/view.ts';
 import { ElevationNetwork } from './ElevationNetwork.tsx';
-import { terrainLine, terrainNotes } from './source-words.ts';
+import { terrainLine, terrainNotes } from './source-lines.ts';
 import { answerNotes, elevationDoubt } from './terrain-words.ts';
 import { useTerrainRun } from './use-terrain-run.ts';
 

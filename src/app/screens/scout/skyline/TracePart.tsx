@@ -16,7 +16,7 @@ import type { KeepAnswer } from './KeepTrace.tsx';
 import { PasteTrace } from './PasteTrace.tsx';
 import { PhoneTrace } from './PhoneTrace.tsx';
 import { PhotoTrace } from './PhotoTrace.tsx';
-import { traceLine } from './source-words.ts';
+import { traceLine } from './source-lines.ts';
 import { TracePoints } from './TracePoints.tsx';
 
 const WAYS = [

@@ -1,6 +1,5 @@
 import type { Shoot, Spot } from '../../../../core/plan/shoot.ts';
 import { traceOf } from '../../../../core/plan/setup-light.ts';
-import { groundVector } from '../../../../core/place/geodesy.ts';
 import {
   bySector,
   byTrace,
@@ -54,10 +53,6 @@ export function sharesOf(spot: Spot): SourceShares {
   const [terrain = 0, obstacles = 0, trace = 0] = skylineShares(sourcesOf(spot));
   return { terrain, obstacles, trace };
 }
-
-/** How far the spot stands from where its terrain was worked out; null without terrain. */
-export const movedSinceM = (spot: Spot): number | null =>
-  spot.terrain === null ? null : groundVector(spot.terrain, spot).distanceM;
 
 export type ObstacleCounts = {
   readonly drawn: number;

@@ -1,6 +1,6 @@
 import type { TerrainOfSpot } from '../../../../core/plan/spot-schema.ts';
 import type { GeoPoint } from '../../../../core/place/geo-point.ts';
-import { shareText } from './source-words.ts';
+import { shareText } from './source-lines.ts';
 
 /** What the worker answers, as far as it is kept or told. */
 export type TerrainAnswer = {

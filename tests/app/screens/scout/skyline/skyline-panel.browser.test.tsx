@@ -133,6 +133,23 @@ const answer = {
 };
 const hgt = new File(['heights'], 'N45E013.hgt');
 
+const startSensor = async (): Promise<void> => {
+  find('[data-trace-by="phone"]').click();
+  await vi.waitFor(() => find('[data-start-sensor]'));
+  find('[data-start-sensor]').click();
+};
+
+const sendOrientation = (name: string, alpha: number | null, absolute: boolean): boolean =>
+  window.dispatchEvent(new DeviceOrientationEvent(name, { alpha, beta: 5, gamma: 0, absolute }));
+
+const openKeptPhoto = async (): Promise<void> => {
+  find('[data-trace-by="photo"]').click();
+  await vi.waitFor(() => find('[data-field="trace-spot-photo"]'));
+  const select = find('[data-field="trace-spot-photo"]') as HTMLSelectElement;
+  select.value = 'one';
+  select.dispatchEvent(new Event('change', { bubbles: true }));
+};
+
 describe('terrain from files', () => {
   test('goes to the worker with the camera’s height, tells how far it is, and becomes one edit', async () => {
     const { ground, ran } = heldGround();
@@ -197,19 +214,13 @@ describe('terrain from files', () => {
 });
 
 describe('the phone', () => {
-  const start = async (): Promise<void> => {
-    find('[data-trace-by="phone"]').click();
-    await vi.waitFor(() => find('[data-start-sensor]'));
-    find('[data-start-sensor]').click();
-  };
-
   test('is asked for permission within the press where the platform wants it; refused, it says what to do', async () => {
-    const ask = vi.fn(() => Promise.resolve('denied' as const));
+    const ask = vi.fn<() => Promise<PermissionState>>(() => Promise.resolve('denied'));
     const asking = DeviceOrientationEvent as unknown as { requestPermission?: typeof ask };
     asking.requestPermission = ask;
     try {
       await open({});
-      await start();
+      await startSensor();
       expect(ask).toHaveBeenCalledOnce();
       await expectFigure('no-sensor', 'was not allowed. Allow motion and orientation');
     } finally {
@@ -220,27 +231,23 @@ describe('the phone', () => {
   test('on a page that came over no secure connection it says so at once', async () => {
     await open({});
     vi.spyOn(window, 'isSecureContext', 'get').mockReturnValue(false);
-    await start();
+    await startSensor();
     await expectFigure('no-sensor', 'did not come over a secure connection');
   });
 
   test('readings that count from north push out those that do not', async () => {
     await open({});
-    await start();
+    await startSensor();
     await vi.waitFor(() => expect(find('[data-start-sensor]').textContent).toContain('Waiting'));
-    const send = (name: string, alpha: number | null, absolute: boolean): boolean =>
-      window.dispatchEvent(
-        new DeviceOrientationEvent(name, { alpha, beta: 5, gamma: 0, absolute }),
-      );
-    send('deviceorientation', null, false);
+    sendOrientation('deviceorientation', null, false);
     await new Promise((resolve) => setTimeout(resolve, 50));
     expect(document.querySelector('[data-figure="phone-sight"]')).toBeNull();
-    send('deviceorientation', 100, false);
+    sendOrientation('deviceorientation', 100, false);
     await expectFigure('phone-north', 'set its north first');
     // The top edge at alpha 45 points to 315°; Trieste’s declination in 2027 is some 4.6° east (WMM 2025).
-    send('deviceorientationabsolute', 45, true);
+    sendOrientation('deviceorientationabsolute', 45, true);
     await expectFigure('phone-sight', /^320° NW, 5\.0° high/);
-    send('deviceorientation', 100, false);
+    sendOrientation('deviceorientation', 100, false);
     await new Promise((resolve) => setTimeout(resolve, 50));
     expect(figure('phone-sight')).toMatch(/^320°/);
     find('[data-set-north-by-sun]').click();
@@ -273,14 +280,6 @@ describe('one of the spot’s photos', () => {
     if (pier !== undefined) pier.photos = { one: { ...photo, contentHash } };
     return shoot;
   };
-  const openIt = async (): Promise<void> => {
-    find('[data-trace-by="photo"]').click();
-    await vi.waitFor(() => find('[data-field="trace-spot-photo"]'));
-    const select = find('[data-field="trace-spot-photo"]') as HTMLSelectElement;
-    select.value = 'one';
-    select.dispatchEvent(new Event('change', { bubbles: true }));
-  };
-
   test('opens from the device’s own store', async () => {
     const repository = memoryRepository();
     const canvas = new OffscreenCanvas(120, 80);
@@ -288,7 +287,7 @@ describe('one of the spot’s photos', () => {
     const bytes = new Uint8Array(await (await canvas.convertToBlob()).arrayBuffer());
     const kept = await repository.keepBlob(bytes, 'image/png');
     await open({ repository }, withPhoto(kept.ok ? kept.value : ''));
-    await openIt();
+    await openKeptPhoto();
     await vi.waitFor(() =>
       expect(find('[data-photo-stage]').ariaLabel).toBe('Marks on north mole'),
     );
@@ -296,7 +295,7 @@ describe('one of the spot’s photos', () => {
 
   test('that is not on this device is said to be missing', async () => {
     await open({}, withPhoto('b'.repeat(64)));
-    await openIt();
+    await openKeptPhoto();
     await expectFigure('photo-fault', 'The picture of north mole is not on this device');
   });
 });

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 
 import {
   makersOf,
-  movedSinceM,
   obstacleCounts,
   sharesOf,
 } from '../../../../../src/app/screens/scout/skyline/skyline-sources.ts';
+import { movedSinceM } from '../../../../../src/app/screens/scout/skyline/source-lines.ts';
 import { demoShoot } from '../../../../../src/core/plan/demo-shoot.ts';
 import { groundedSpot } from '../../../../../src/core/plan/grounded-spot.ts';
 import type { Spot } from '../../../../../src/core/plan/shoot.ts';

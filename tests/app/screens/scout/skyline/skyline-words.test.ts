@@ -1,14 +1,13 @@
 import { describe, expect, test } from 'vitest';
 
 import {
-  madeOf,
   obstaclesLine,
-  originsOf,
   shareText,
   terrainLine,
   terrainNotes,
   traceLine,
-} from '../../../../../src/app/screens/scout/skyline/source-words.ts';
+} from '../../../../../src/app/screens/scout/skyline/source-lines.ts';
+import { madeOf, originsOf } from '../../../../../src/app/screens/scout/skyline/source-words.ts';
 import {
   answerNotes,
   elevationDoubt,
