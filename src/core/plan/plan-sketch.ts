@@ -32,9 +32,12 @@ export type PlanSketch = {
   readonly cameraDistanceM: number;
   /** Half width of what the camera sees at the front row. */
   readonly halfFieldM: number;
-  /** Half of what has to be shown, to both sides of the middle. */
-  readonly extentM: number;
+  /** What has to be shown: to both sides of the middle, behind the front row and towards the camera. */
+  readonly extent: { readonly sideM: number; readonly backM: number; readonly frontM: number };
 };
+
+/** Left free round what stands outermost. */
+const ROOM_M = 1.2;
 
 /** A setup seen from above, to scale. */
 export function planSketch(view: SetupView): PlanSketch {
@@ -67,15 +70,19 @@ export function planSketch(view: SetupView): PlanSketch {
       isInFrame: lightsInFrame.includes(lightId),
     };
   });
-  const reach = [...faces, ...lights].map(({ rightM, towardsCameraM }) =>
-    Math.max(Math.abs(rightM), Math.abs(towardsCameraM)),
-  );
+  const shown = [...faces, ...lights];
   return {
     faces,
     lights,
     cameraDistanceM: framing.cameraDistanceM,
     halfFieldM: framing.cameraDistanceM * tanDeg(horizontalFieldDeg(projectedFraming(framing)) / 2),
-    extentM: Math.max(framing.cameraDistanceM, ...reach) + 0.8,
+    extent: {
+      sideM: ROOM_M + Math.max(...shown.map(({ rightM }) => Math.abs(rightM))),
+      backM: ROOM_M + Math.max(0, ...shown.map(({ towardsCameraM }) => -towardsCameraM)),
+      frontM:
+        ROOM_M / 2 +
+        Math.max(framing.cameraDistanceM, ...shown.map(({ towardsCameraM }) => towardsCameraM)),
+    },
   };
 }
 

@@ -29,7 +29,9 @@ export function PlanSketch({ setupId, view }: PlanSketchProps): ReactNode {
   const [moved, setMoved] = useState<Moved | null>(null);
   const sketch = useMemo(() => planSketch(view), [view]);
   const { setup } = view;
-  const { extentM, cameraDistanceM, halfFieldM } = sketch;
+  const { extent, cameraDistanceM, halfFieldM } = sketch;
+  const { sideM, backM, frontM } = extent;
+  const fontM = Math.max(2 * sideM, backM + frontM) / 34;
 
   const keep = (to: Moved | null): void => {
     setMoved(null);
@@ -70,7 +72,7 @@ export function PlanSketch({ setupId, view }: PlanSketchProps): ReactNode {
     <figure className="plan-sketch">
       <svg
         ref={svg}
-        viewBox={`${-extentM} ${-extentM} ${2 * extentM} ${2 * extentM}`}
+        viewBox={`${-sideM} ${-backM} ${2 * sideM} ${backM + frontM}`}
         role="group"
         aria-label="The setup from above, to scale"
         data-figure="plan-sketch"
@@ -80,12 +82,7 @@ export function PlanSketch({ setupId, view }: PlanSketchProps): ReactNode {
           d={`M${-halfFieldM * 2} ${-cameraDistanceM} L0 ${cameraDistanceM} L${halfFieldM * 2} ${-cameraDistanceM}`}
         />
         <line className="camera" x1={-0.25} x2={0.25} y1={cameraDistanceM} y2={cameraDistanceM} />
-        <text
-          className="note"
-          x={0.35}
-          y={cameraDistanceM + 0.1}
-          style={{ fontSize: extentM / 18 }}
-        >
+        <text className="note" x={0.35} y={cameraDistanceM + 0.1} style={{ fontSize: fontM }}>
           camera, {metres(cameraDistanceM)}
         </text>
         {sketch.faces.map(({ rightM, towardsCameraM, stops }, at) => (
@@ -96,7 +93,7 @@ export function PlanSketch({ setupId, view }: PlanSketchProps): ReactNode {
               x={rightM}
               y={towardsCameraM - 0.25}
               textAnchor="middle"
-              style={{ fontSize: extentM / 20 }}
+              style={{ fontSize: fontM }}
               data-figure={`face-stops-${at}`}
             >
               {signedTenths(stops)}
@@ -107,7 +104,7 @@ export function PlanSketch({ setupId, view }: PlanSketchProps): ReactNode {
           <LightBar
             key={light.lightId}
             light={light}
-            fontSizeM={extentM / 18}
+            fontSizeM={fontM}
             onDrag={(event) => drag(light.lightId, event)}
             onNudge={(turnDeg, byM) => nudge(light, turnDeg, byM)}
             onKeep={() => keep(moved)}
