@@ -82,7 +82,7 @@ test('an elevation file moves the first direct sun to where its ridge lets it, a
   const after = await figureText(page, 'first-sun');
   expect(figureNumber(after)).toBeGreaterThan(figureNumber(before));
   // Two hours of summer time; sectors of one degree hold their highest, and the clock shows whole minutes.
-  expect(Math.abs(figureNumber(after) - (sunOverWallMin() + 120))).toBeLessThanOrEqual(2);
+  expect(Math.abs(figureNumber(after) - (sunOverWallMin() + 120))).toBeLessThanOrEqual(1);
   await expect(figure(page, 'skyline-legend')).toContainText('terrain');
   await expect(figure(page, 'skyline-legend')).toContainText('trace');
   await expect(figure(page, 'ground-elevation')).toContainText(

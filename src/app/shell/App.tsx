@@ -29,7 +29,8 @@ const NewVersion = lazyPart(async () => (await SCREEN_MODULES.newVersion()).NewV
 export function App({ services }: { readonly services: Services }): ReactNode {
   const [shootId, setShootId] = useState<string | null>(null);
   const path = screenOf(useHash());
-  const settled = useOtherScreens();
+  const settled = useView((view) => view.settled);
+  useOtherScreens();
   useEffect(
     function openLastShoot() {
       void lastShootId(services.repository).then(setShootId);

@@ -1,4 +1,6 @@
-import { useEffect, useState } from 'react';
+import { useEffect } from 'react';
+
+import { look } from '../state/view.ts';
 
 /** The code of each screen, fetched when it is first shown or when the first one stands. */
 export const SCREEN_MODULES = {
@@ -15,12 +17,8 @@ const LOOK_AGAIN_MS = 250;
 /** The first screen has the network and the processor to itself so long. */
 const AFTER_FIRST_FIGURES_MS = 3000;
 
-/**
- * Fetches the other screens once the first has drawn its figures: the network may go later. True
- * from then on.
- */
-export function useOtherScreens(): boolean {
-  const [fetching, setFetching] = useState(false);
+/** Fetches the other screens once the first has drawn its figures: the network may go later. */
+export function useOtherScreens(): void {
   useEffect(function fetchOtherScreens() {
     let later: ReturnType<typeof setTimeout> | undefined;
     const waiting = setInterval(() => {
@@ -29,7 +27,7 @@ export function useOtherScreens(): boolean {
       later = setTimeout(() => {
         // What fails now is asked for again when it is shown.
         for (const load of Object.values(SCREEN_MODULES)) void load().catch(() => undefined);
-        setFetching(true);
+        look({ settled: true });
       }, AFTER_FIRST_FIGURES_MS);
     }, LOOK_AGAIN_MS);
     return () => {
@@ -37,5 +35,4 @@ export function useOtherScreens(): boolean {
       clearTimeout(later);
     };
   }, []);
-  return fetching;
 }

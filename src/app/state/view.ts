@@ -10,6 +10,8 @@ type View = {
   readonly minuteMs: number | null;
   /** A place that the map shows and marks, though no spot stands there. */
   readonly shownPlace: { readonly point: GeoPoint; readonly name: string } | null;
+  /** The first screen has stood for a while: what it could do without may be fetched. */
+  readonly settled: boolean;
   /** The last thing said to the user, for screen readers too. */
   readonly said: string;
 };
@@ -19,6 +21,7 @@ export const useView = create<View>(() => ({
   setupId: null,
   minuteMs: null,
   shownPlace: null,
+  settled: false,
   said: '',
 }));
 

@@ -18,8 +18,9 @@ export function isoAndFiltersText({ recipe, filters }: WorkingSetup): string {
 
 /** ND together, every other filter by its name. */
 function filterTexts(filters: readonly Filter[]): readonly string[] {
-  const ndStops = filters.reduce((sum, { kind, stops }) => sum + (kind === 'nd' ? stops : 0), 0);
-  const others = filters.filter(({ kind }) => kind !== 'nd').map(({ name }) => name);
+  const isNd = ({ kind }: Filter): boolean => kind === 'nd' || kind === 'variable-nd';
+  const ndStops = filters.filter(isNd).reduce((sum, { stops }) => sum + stops, 0);
+  const others = filters.filter((filter) => !isNd(filter)).map(({ name }) => name);
   return ndStops > 0 ? [formatNd(ndStops), ...others] : others;
 }
 

@@ -51,6 +51,8 @@ export function demoKit(): Kit {
       'nd-2': named(GENERIC_FILTERS, 'ND 2 stops'),
       'nd-3': named(GENERIC_FILTERS, 'ND 3 stops'),
       polariser: named(GENERIC_FILTERS, 'Polariser'),
+      'grad-2': named(GENERIC_FILTERS, 'Graduated ND, 2 stops'),
+      'blue-80a': named(GENERIC_FILTERS, '80A blue'),
     }),
     gels: inWrittenOrder({
       'cto-full': named(GENERIC_KIT_GELS, 'Full CTO, family A'),

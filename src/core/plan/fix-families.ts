@@ -1,6 +1,6 @@
+import { polarisedShare, polariserRange } from '../sky/polarised-sky.ts';
 import type { RecipeProblem } from '../strobe/recipe.ts';
-import { cosDeg, wrapDeg360 } from '../units/angle.ts';
-import { angleBetweenDeg } from '../units/direction.ts';
+import { wrapDeg360 } from '../units/angle.ts';
 import type { SetupCase, SetupCaseInput } from './setup-case.ts';
 import type { SetupChange } from './setup-fix.ts';
 import { inOrder } from './order-key.ts';
@@ -150,24 +150,17 @@ function otherViews(asked: Asked): FixFamily[] {
 
 const shade = ({ base }: Asked): FixFamily => (base.setup.shaded ? [] : [{ kind: 'shade' }]);
 
-/** Most that a polariser darkens clear sky beyond what it takes from everything, common practice. [lightingPractice] */
-const POLARISER_STOPS = 1.5;
-
-/**
- * Owned, clear or hazy sky, and not near the sun: the share of polarised light goes with
- * sin² / (1 + cos²) of the angle from the sun (single scattering). [rayleighScattering]
- */
+/** Owned and not on yet, clear or hazy sky, and not near the sun: as far as turning it darkens. [rayleighScattering] */
 function polariser({ asked, base }: Asked): FixFamily {
   const owned = Object.values(asked.kit.filters).some(({ kind }) => kind === 'polariser');
   const blue = base.scene.condition === 'clear' || base.scene.condition === 'haze';
-  if (!owned || !blue || base.light.sun.apparentAltitudeDeg < 0) return [];
   const { sun } = base.light;
-  const fromSunDeg = angleBetweenDeg(
-    { azimuthDeg: sun.azimuthDeg, altitudeDeg: sun.apparentAltitudeDeg },
-    { azimuthDeg: base.framing.bearingDeg, altitudeDeg: base.framing.tiltDeg },
-  );
-  const cosineSquared = cosDeg(fromSunDeg) ** 2;
-  const polarisedShare = (1 - cosineSquared) / (1 + cosineSquared);
-  const upToStops = Math.round(polarisedShare * POLARISER_STOPS * 10) / 10;
+  const isOn = base.question.skyFilters?.polariser === true;
+  if (!owned || isOn || !blue || sun.apparentAltitudeDeg < 0) return [];
+  const share = polarisedShare(
+    base.scene.condition,
+    sun,
+  )({ azimuthDeg: base.framing.bearingDeg, altitudeDeg: base.framing.tiltDeg });
+  const upToStops = Math.round(polariserRange(share).mostStops * 10) / 10;
   return upToStops < 0.1 ? [] : [{ kind: 'polariser', upToStops }];
 }

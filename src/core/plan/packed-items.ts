@@ -1,5 +1,6 @@
 import type { Kit, KitShelf } from './kit.ts';
 import { inOrder } from './order-key.ts';
+import { filtersOf } from './setup-filters.ts';
 import type { Light, Setup } from './setup-schema.ts';
 import type { SolvedSetup } from './solved-day.ts';
 
@@ -85,10 +86,10 @@ function needsOfLight(light: Light, kit: Kit): readonly Counted[] {
 /** The pinned filters, else those of the recipes at first and last frame. */
 function filterIds({ setup, views }: SolvedSetup, kit: Kit): readonly string[] {
   if (setup.pinnedFilterIds !== null) return Object.keys(setup.pinnedFilterIds);
-  const used = new Set(views.flatMap(({ answer }) => (answer.ok ? answer.value.filters : [])));
-  return Object.entries(kit.filters)
-    .filter(([, filter]) => used.has(filter))
-    .map(([id]) => id);
+  const used = views.flatMap(({ answer }) =>
+    answer.ok ? filtersOf(setup, kit, answer.value.recipe).map(([id]) => id) : [],
+  );
+  return [...new Set(used)];
 }
 
 function itemOf(need: Need, count: number, kit: Kit): PackedItem {

@@ -29,8 +29,17 @@ export const sideSpreads = (sources: readonly SetupSource[], row: Row): readonly
     ];
   });
 
-/** Past the limit by more than what is not shown. */
+/** What is not shown of a difference does not count. */
+const UNSEEN_STOPS = 0.005;
+
+/** The most by which faces may differ. */
+export const mostSpreadStops = ({
+  spreadLimitStops,
+}: {
+  readonly spreadLimitStops: number;
+}): number => spreadLimitStops + UNSEEN_STOPS;
+
 export const isTooUneven = (
   { faces }: Pick<SideSpread, 'faces'>,
-  { spreadLimitStops }: { readonly spreadLimitStops: number },
-): boolean => faces.spreadStops > spreadLimitStops + 0.005;
+  limit: { readonly spreadLimitStops: number },
+): boolean => faces.spreadStops > mostSpreadStops(limit);

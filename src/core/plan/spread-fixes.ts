@@ -7,7 +7,7 @@ import { spreadStops, standPosition, type LightStand } from './row-of-faces.ts';
 import { setupCase, type SetupCase, type SetupCaseInput } from './setup-case.ts';
 import type { SetupChange, SetupFix } from './setup-fix.ts';
 import type { SetupSource } from './setup-source.ts';
-import { isTooUneven, sideSpreads, type SideSpread } from './side-spread.ts';
+import { isTooUneven, mostSpreadStops, sideSpreads, type SideSpread } from './side-spread.ts';
 
 /** A change that brings the faces of a side within the limit, and what it costs. */
 export type SpreadFix = SetupFix & {
@@ -142,7 +142,7 @@ function firstEven(
   const mayBeInFrame = lightInFrame(stand, setup, framing);
   for (let at = 1; at * steps.step <= steps.upTo + 1e-9; at += 1) {
     const there = { ...stand, ...moved(at * steps.step) };
-    if (spreadStops(there, setup, places) > setup.spreadLimitStops) continue;
+    if (spreadStops(there, setup, places) > mostSpreadStops(setup)) continue;
     if (mayBeInFrame || !lightInFrame(there, setup, framing)) return there;
   }
   return null;

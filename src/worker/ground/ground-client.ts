@@ -10,10 +10,11 @@ import type {
 /** The side of the ground worker that a page talks to. */
 export type GroundPostbox = {
   readonly postMessage: (request: GroundRequest) => void;
-  readonly addEventListener: (
-    type: 'message',
-    listener: (event: { readonly data: GroundReply }) => void,
-  ) => void;
+  readonly addEventListener: {
+    (type: 'message', listener: (event: { readonly data: GroundReply }) => void): void;
+    /** The worker itself broke: nothing it was asked will be answered. */
+    (type: 'error', listener: (event: { readonly message?: string }) => void): void;
+  };
 };
 
 export type GroundProblem =
@@ -47,10 +48,19 @@ export function groundClient(start: () => GroundPostbox): GroundClient {
     asked.settle(data.kind === 'done' ? (ok(data.answer) as never) : fail(data));
   };
 
+  const giveUp = ({ message }: { readonly message?: string }): void => {
+    postbox = null;
+    const waiting = [...open.values()];
+    open.clear();
+    for (const { settle } of waiting)
+      settle(fail({ kind: 'failed', message: message ?? 'the work stopped by itself' }));
+  };
+
   const started = (): GroundPostbox => {
     if (postbox === null) {
       postbox = start();
       postbox.addEventListener('message', hear);
+      postbox.addEventListener('error', giveUp);
     }
     return postbox;
   };

@@ -88,8 +88,9 @@ const rotated = (
   return times(about.z, times(about.x, times(about.y, vector)));
 };
 
+const error = largestError('line of sight of a phone against the three rotations', '°');
+
 test('for any angles it is the vector of the phone turned about z, x and y in that order', () => {
-  const error = largestError('line of sight of a phone against the three rotations', '°');
   fc.assert(
     fc.property(deg(0, 359.9), deg(-180, 179.9), deg(-90, 89.9), (alpha, beta, gamma) => {
       const held = angles(alpha, beta, gamma);

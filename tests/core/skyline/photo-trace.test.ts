@@ -85,6 +85,8 @@ const eave = (azimuthDeg: number): Direction => ({
   altitudeDeg: Math.atan(0.5 * Math.cos(azimuthDeg * RAD)) / RAD,
 });
 
+const error = largestError('direction off a photo with two known points', '°');
+
 describe('a photo of straight lines', () => {
   const camera: Camera = { bearingDeg: 350, tiltDeg: 4, rollDeg: 1.5, focalPx: 2500 };
   const marks = [
@@ -105,7 +107,6 @@ describe('a photo of straight lines', () => {
   });
 
   test('directions of other places are those that project there, whatever camera took it', () => {
-    const error = largestError('direction off a photo with two known points', '°');
     fc.assert(
       fc.property(
         fc.record({

@@ -23,16 +23,16 @@ export async function openGround(page: Page): Promise<void> {
   await expect(figure(page, 'shadows')).toContainText('level ground');
 }
 
-/** To a scale of 10 m, the spot where it is, then as near to the middle as whole pans bring it. */
+/** To a scale of 20 m, the spot where it is, then as near to the middle as whole pans bring it. */
 async function zoomToSpot(page: Page): Promise<void> {
   const scale = figure(page, 'map-scale');
-  for (let turn = 0; turn < 12; turn += 1) {
-    const before = await figureText(page, 'map-scale');
-    if (before === '20 m') break;
+  const shown = (): Promise<string> => scale.evaluate((bar) => bar.outerHTML);
+  for (let turn = 0; turn < 12 && (await figureText(page, 'map-scale')) !== '20 m'; turn += 1) {
+    const before = await shown();
     const { x, y } = await spotPixel(page);
     await page.mouse.move(x, y);
     await page.mouse.wheel(0, -60);
-    await expect(scale).not.toHaveText(before);
+    await expect.poll(shown).not.toBe(before);
   }
   await expect(scale).toHaveText('20 m');
   const view = page.locator('.spot-map-view');

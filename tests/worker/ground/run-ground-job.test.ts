@@ -48,12 +48,19 @@ describe('long work tells how far it is and hears a cancellation between its ste
 
 describe('the page asks the ground worker', () => {
   const heard: GroundRequest[] = [];
-  const box = (): GroundPostbox & { readonly answer: (reply: GroundReply) => void } => {
-    const listeners: ((event: { readonly data: GroundReply }) => void)[] = [];
+  type Listener = (event: { readonly data: GroundReply; readonly message?: string }) => void;
+  const box = (): GroundPostbox & {
+    readonly answer: (reply: GroundReply) => void;
+    readonly breakDown: (message: string) => void;
+  } => {
+    const listeners: Record<string, Listener[]> = { message: [], error: [] };
     return {
       postMessage: (request) => heard.push(request),
-      addEventListener: (_, listener) => listeners.push(listener),
-      answer: (data) => listeners.forEach((listener) => listener({ data })),
+      addEventListener: (type: string, listener: unknown) =>
+        listeners[type]?.push(listener as Listener),
+      answer: (data) => listeners.message?.forEach((listener) => listener({ data })),
+      breakDown: (message) =>
+        listeners.error?.forEach((listener) => listener({ data: {} as GroundReply, message })),
     };
   };
 
@@ -88,5 +95,16 @@ describe('the page asks the ground worker', () => {
     made.answer({ id: 1, kind: 'done', answer: 'late' as never });
     const aborted = await client.run('shadow-union', {} as never, { signal: abort.signal });
     expect(aborted.ok).toBe(false);
+  });
+
+  test('a worker that breaks answers everything it was asked, and the next question starts another', async () => {
+    const boxes = [box(), box()];
+    let starts = 0;
+    const client = groundClient(() => boxes[starts++] ?? box());
+    const asked = client.run('shadow-union', {} as never);
+    boxes[0]?.breakDown('out of memory');
+    expect(await asked).toMatchObject({ problem: { kind: 'failed', message: 'out of memory' } });
+    void client.run('shadow-union', {} as never);
+    expect(starts).toBe(2);
   });
 });

@@ -1,12 +1,21 @@
 import type { ReactNode } from 'react';
 
 import { formatNd, parseEngravedFilter } from '../../../core/exposure/lens-filter.ts';
+import { strongestStops } from '../../../core/colour/filter-stack.ts';
 import { editKitItem } from '../../../core/plan/edits.ts';
 import type { Filter } from '../../../core/plan/kit.ts';
 import { useEditKit, useKit } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { TextField } from '../../ui/TextField.tsx';
+
+/** What a kind has that others have not begins as something usual, and goes with it. */
+const fieldsOfKind = (kind: Filter['kind'], { stops }: Filter): Partial<Filter> => ({
+  kind,
+  maxStops: kind === 'variable-nd' ? Math.min(20, stops + USUAL_TURN_STOPS) : null,
+});
+
+const USUAL_TURN_STOPS = 3;
 
 export function FilterForm({ id }: { readonly id: string }): ReactNode {
   const filter = useKit().filters[id];
@@ -30,7 +39,7 @@ export function FilterForm({ id }: { readonly id: string }): ReactNode {
           { value: 'polariser', text: 'polariser' },
           { value: 'colour', text: 'colour' },
         ]}
-        onChoose={(kind) => set({ kind })}
+        onChoose={(kind) => set(fieldsOfKind(kind, filter))}
       />
       <TextField
         label="Engraved on its ring"
@@ -40,7 +49,7 @@ export function FilterForm({ id }: { readonly id: string }): ReactNode {
         onCommit={(engraving) => set({ engraving })}
       />
       <NumberField
-        label="Takes"
+        label={filter.kind === 'variable-nd' ? 'Takes at its weakest' : 'Takes'}
         field="filter-stops"
         unit="stops"
         min={0}
@@ -48,6 +57,48 @@ export function FilterForm({ id }: { readonly id: string }): ReactNode {
         step={0.1}
         value={filter.stops}
         onCommit={(stops) => stops !== null && set({ stops })}
+      />
+      {filter.kind === 'variable-nd' ? (
+        <NumberField
+          label="Takes at its strongest"
+          field="filter-max-stops"
+          unit="stops"
+          min={0}
+          max={20}
+          step={0.1}
+          value={filter.maxStops}
+          onCommit={(maxStops) => set({ maxStops })}
+        />
+      ) : null}
+      <NumberField
+        label="Shift, warmer positive"
+        field="filter-mired"
+        unit="mired"
+        min={-400}
+        max={400}
+        step={1}
+        value={filter.miredShift}
+        onCommit={(miredShift) => miredShift !== null && set({ miredShift })}
+      />
+      <NumberField
+        label="Green more, magenta negative"
+        field="filter-green"
+        unit="stops"
+        min={-3}
+        max={3}
+        step={0.1}
+        value={filter.greenStops}
+        onCommit={(greenStops) => greenStops !== null && set({ greenStops })}
+      />
+      <NumberField
+        label="Depth of its ring"
+        field="filter-ring"
+        unit="mm"
+        min={0}
+        max={30}
+        step={0.5}
+        value={filter.ringMm}
+        onCommit={(ringMm) => ringMm !== null && set({ ringMm })}
       />
       <NumberField
         label="Thread"
@@ -60,7 +111,19 @@ export function FilterForm({ id }: { readonly id: string }): ReactNode {
         value={filter.threadMm}
         onCommit={(threadMm) => set({ threadMm })}
       />
-      {filter.kind === 'nd' ? <p className="quiet">Shown as {formatNd(filter.stops)}.</p> : null}
+      {filter.kind === 'nd' || filter.kind === 'graduated-nd' ? (
+        <p className="quiet">Shown as {formatNd(filter.stops)}.</p>
+      ) : null}
+      {filter.kind === 'variable-nd' ? (
+        <p className="quiet">
+          Turns from <span data-figure={`weakest-${id}`}>{formatNd(filter.stops)}</span> to{' '}
+          <span data-figure={`strongest-${id}`}>{formatNd(strongestStops(filter))}</span>
+          {filter.maxStops !== null && filter.maxStops < filter.stops
+            ? '; its strongest is less than its weakest, so it is taken not to vary'
+            : ''}
+          .
+        </p>
+      ) : null}
       {differs && engraved.ok ? (
         <p>
           The ring says {filter.engraving}, which is {engraved.value.toFixed(1)} stops.{' '}

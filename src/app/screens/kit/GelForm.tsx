@@ -34,6 +34,18 @@ export function GelForm({ id }: { readonly id: string }): ReactNode {
           miredShift !== null && edit(`change ${gel.name}`, editKitItem('gels', id, { miredShift }))
         }
       />
+      <NumberField
+        label="Green more, magenta negative"
+        field="gel-green"
+        unit="stops"
+        min={-3}
+        max={3}
+        step={0.1}
+        value={gel.greenStops}
+        onCommit={(greenStops) =>
+          greenStops !== null && edit(`change ${gel.name}`, editKitItem('gels', id, { greenStops }))
+        }
+      />
     </div>
   );
 }

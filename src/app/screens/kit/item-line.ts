@@ -1,3 +1,4 @@
+import { strongestStops } from '../../../core/colour/filter-stack.ts';
 import { formatAperture } from '../../../core/exposure/aperture-scale.ts';
 import { formatNd } from '../../../core/exposure/lens-filter.ts';
 import { formatShutter } from '../../../core/exposure/shutter-scale.ts';
@@ -40,7 +41,11 @@ export function itemLine(kit: Kit, shelf: KitShelf, id: string): string {
     case 'filters': {
       const filter = kit.filters[id];
       if (filter === undefined) return '';
-      return filter.kind === 'nd' ? formatNd(filter.stops) : `${tenths(filter.stops)} stops`;
+      if (filter.kind === 'variable-nd')
+        return `${formatNd(filter.stops)} to ${formatNd(strongestStops(filter))}`;
+      return filter.kind === 'nd' || filter.kind === 'graduated-nd'
+        ? formatNd(filter.stops)
+        : `${tenths(filter.stops)} stops`;
     }
     case 'gels': {
       const gel = kit.gels[id];

@@ -4,6 +4,7 @@ import type { GeoPoint } from '../../../core/place/geo-point.ts';
 import { CompassLine, type DeclinationAt } from '../../map/CompassLine.tsx';
 import { useAtlas } from '../../state/atlas.ts';
 import { useShoot } from '../../state/documents.tsx';
+import { useView } from '../../state/view.ts';
 
 type DeclinationProps = {
   readonly spot: GeoPoint;
@@ -11,15 +12,24 @@ type DeclinationProps = {
   readonly bearingDeg: number;
 };
 
-/** The bearing as a compass shows it at the spot on the shoot's date. */
-export const Declination = ({ spot, bearingDeg }: DeclinationProps): ReactNode => (
-  <CompassLine
-    point={spot}
-    bearingDeg={bearingDeg}
-    declinationAt={useDeclinationAt()}
-    figure="compass-bearing"
-  />
-);
+/**
+ * The bearing as a compass shows it at the spot on the shoot's date; the model is not fetched before
+ * the first screen stands.
+ */
+export function Declination({ spot, bearingDeg }: DeclinationProps): ReactNode {
+  const declinationAt = useDeclinationAt();
+  const settled = useView((view) => view.settled);
+  return (
+    settled && (
+      <CompassLine
+        point={spot}
+        bearingDeg={bearingDeg}
+        declinationAt={declinationAt}
+        figure="compass-bearing"
+      />
+    )
+  );
+}
 
 /** Magnetic declination anywhere on the shoot's date. */
 export function useDeclinationAt(): DeclinationAt {

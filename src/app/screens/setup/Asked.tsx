@@ -7,6 +7,7 @@ import { CameraFields } from './CameraFields.tsx';
 import { FramingFields } from './FramingFields.tsx';
 import { HoldFields } from './HoldFields.tsx';
 import { LightFields } from './LightFields.tsx';
+import { PaceFields } from './PaceFields.tsx';
 import { PatchFields } from './PatchFields.tsx';
 import { PeopleFields } from './PeopleFields.tsx';
 import { WhiteBalance } from './WhiteBalance.tsx';
@@ -33,6 +34,7 @@ export const Asked = memo(function Asked(props: AskedProps): ReactNode {
         <PatchFields {...props} />
         <PeopleFields {...props} />
         <WindFields {...props} />
+        <PaceFields {...props} />
         <CameraFields {...props} />
         <WhiteBalance {...props} />
       </div>

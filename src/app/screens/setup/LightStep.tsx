@@ -9,6 +9,7 @@ import { meterText, originText, ROLE_NAMES } from '../../ui/recipe-text.ts';
 import { placeText } from './light-words.ts';
 import { meterSetText, standText } from './step-text.ts';
 import type { StepsProps } from './steps-props.ts';
+import { TimingLine } from './TimingLine.tsx';
 import { useLightEdit } from './use-setup-edit.ts';
 
 type LightStepProps = StepsProps & {
@@ -36,6 +37,7 @@ export function LightStep(props: LightStepProps): ReactNode {
         </p>
       </li>
     );
+  const timing = working.timing[view.sources.indexOf(source)];
   const isRow = view.setup.people > 1 && faces.spreadStops > 0.05;
   return (
     <li data-step={lightId}>
@@ -87,6 +89,9 @@ export function LightStep(props: LightStepProps): ReactNode {
             {originText(output.origin, output.spreadStops)}
           </span>
         </p>
+        {timing === undefined ? null : (
+          <TimingLine lightId={lightId} timing={timing} motion={view.setup.motion} />
+        )}
       </div>
     </li>
   );

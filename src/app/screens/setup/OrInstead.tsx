@@ -6,7 +6,7 @@ import { useEditShoot } from '../../state/documents.tsx';
 import type { Services } from '../../state/services.ts';
 import { inHandText } from '../../ui/figure-text.ts';
 import { sharpText, softnessText, sourceAngleDeg, wayText } from './alternative-text.ts';
-import { roundedPops } from './LastLines.tsx';
+import { roundedPops } from '../../ui/timing-text.ts';
 import { problemText } from './problem-text.ts';
 import { powerText } from '../../ui/power-text.ts';
 import { settingsText } from '../../ui/recipe-text.ts';
