@@ -1,25 +1,19 @@
-import { describeFault } from '../core/plan/check-document.ts';
-import type { DocumentKind, HistoryEntry } from '../core/plan/history-entry.ts';
-import { applyEdit, withdraw, type Withdrawal } from '../core/plan/history.ts';
 import { sameValue, valueAt } from '../core/plan/same-value.ts';
-import type { Kit } from '../core/plan/kit.ts';
-import type { Shoot } from '../core/plan/shoot.ts';
 import { latestRedoable, latestUndoable } from '../core/plan/undo-order.ts';
 import { fail, ok, type Result } from '../core/units/result.ts';
-import type { DocumentStore, DocumentTables } from './document-tables.ts';
+import type { DocumentStore } from './document-tables.ts';
 import type {
   AlreadyThere,
   Author,
   DocumentOf,
-  Missing,
   Refused,
   ShootRepository,
-  StepDone,
-  StepRequest,
   StorageFailure,
 } from './shoot-repository.ts';
+import { openStored } from './open-stored.ts';
 import { storedBlobs } from './stored-blobs.ts';
-import { checkedDocument, openedDocument } from './stored-document.ts';
+import { checkedDocument } from './stored-document.ts';
+import type { Guarded, StoredEdits } from './stored-edits.ts';
 
 /** The repository over any store. */
 export function storedRepository(store: DocumentStore): ShootRepository {
@@ -29,39 +23,15 @@ export function storedRepository(store: DocumentStore): ShootRepository {
     return fail({ kind: 'storage', sentence });
   };
 
-  const guarded = <Value, Problem>(
-    mode: 'read' | 'write',
-    work: (tables: DocumentTables) => Promise<Result<Value, Problem>>,
-  ): Promise<Result<Value, Problem | StorageFailure>> =>
-    store.transact(mode, work).catch(storageFailure);
+  const guarded: Guarded = (mode, work) => store.transact(mode, work).catch(storageFailure);
 
-  const step = <Problem>(
-    next: typeof latestUndoable,
-    nothing: Problem,
-    { documents, stamp }: StepRequest,
-  ): Promise<Result<StepDone, Problem | StorageFailure>> =>
-    guarded('write', async (tables) => {
-      const entries = await tables.entriesOf(documents);
-      const target = next(entries, stamp.authorId);
-      if (target === null) return fail(nothing);
-      const name = { kind: target.kind, id: target.documentId };
-      const read = await open(tables, target.kind, target.documentId);
-      if (!read.ok) return fail(nothing);
-      const plan = writable(target.kind, withdrawn(read.value, entries, target));
-      if (plan.patches.length > 0) await tables.putDocument(name, plan.document);
-      await tables.appendEntry({
-        id: stamp.entryId,
-        documentId: target.documentId,
-        kind: target.kind,
-        authorId: stamp.authorId,
-        atMs: stamp.atMs,
-        label: target.label,
-        patches: plan.patches,
-        inversePatches: plan.inversePatches,
-        undoes: target.id,
-      });
-      return ok({ label: target.label, leftAlone: plan.leftAlone });
-    });
+  /** What writes edits is fetched before the first of them; the transaction itself waits for nothing. */
+  const writing = async <Value, Problem>(
+    write: (edits: StoredEdits) => Promise<Result<Value, Problem | StorageFailure>>,
+  ): Promise<Result<Value, Problem | StorageFailure>> => {
+    const loaded = await loadEdits(guarded).catch(() => null);
+    return loaded === null ? fail(NOT_FETCHED) : write(loaded);
+  };
 
   const labelOf = (
     next: typeof latestUndoable,
@@ -89,7 +59,7 @@ export function storedRepository(store: DocumentStore): ShootRepository {
         ),
       ),
 
-    read: (kind, id) => guarded('read', (tables) => open(tables, kind, id)),
+    read: (kind, id) => guarded('read', (tables) => openStored(tables, kind, id)),
 
     create: (kind, document) =>
       guarded<DocumentOf<typeof kind>, AlreadyThere | Refused>('write', async (tables) => {
@@ -103,38 +73,16 @@ export function storedRepository(store: DocumentStore): ShootRepository {
 
     remove: (kind, id) =>
       guarded('write', async (tables) => {
-        const read = await open(tables, kind, id);
+        const read = await openStored(tables, kind, id);
         if (!read.ok && read.problem.kind === 'missing') return fail(read.problem);
         await tables.deleteDocument({ kind, id });
         await tables.deleteEntries({ kind, id });
         return ok(read.ok ? read.value : null);
       }),
 
-    edit: ({ kind, id, edit, label, stamp }) =>
-      guarded('write', async (tables) => {
-        const read = await open(tables, kind, id);
-        if (!read.ok) return read;
-        const { document, patches, inversePatches } = applyEdit(read.value, edit);
-        if (patches.length === 0) return read;
-        const checked = checkedDocument(kind, document);
-        if (!checked.ok) return fail({ kind: 'refused', faults: checked.problem });
-        await tables.putDocument({ kind, id }, checked.value);
-        await tables.appendEntry({
-          id: stamp.entryId,
-          documentId: id,
-          kind,
-          authorId: stamp.authorId,
-          atMs: stamp.atMs,
-          label,
-          patches,
-          inversePatches,
-          undoes: null,
-        });
-        return checked;
-      }),
-
-    undo: (request) => step(latestUndoable, { kind: 'nothing-to-undo' as const }, request),
-    redo: (request) => step(latestRedoable, { kind: 'nothing-to-redo' as const }, request),
+    edit: (request) => writing(({ edit }) => edit(request)),
+    undo: (request) => writing(({ undo }) => undo(request)),
+    redo: (request) => writing(({ redo }) => redo(request)),
     canUndo: (author) => labelOf(latestUndoable, author),
     canRedo: (author) => labelOf(latestRedoable, author),
 
@@ -146,7 +94,7 @@ export function storedRepository(store: DocumentStore): ShootRepository {
         listener(answer);
       };
       return store.watch(
-        (tables) => open(tables, kind, id),
+        (tables) => openStored(tables, kind, id),
         tell,
         (error) => tell(storageFailure(error)),
       );
@@ -163,34 +111,11 @@ export function storedRepository(store: DocumentStore): ShootRepository {
 
 const textAt = (document: object, field: string): string => String(valueAt(document, [field]));
 
-async function open<Kind extends DocumentKind>(
-  tables: DocumentTables,
-  kind: Kind,
-  id: string,
-): Promise<Result<DocumentOf<Kind>, Missing | Refused>> {
-  const stored = await tables.document({ kind, id });
-  if (stored === undefined) return fail({ kind: 'missing' });
-  const opened = openedDocument(kind, stored);
-  return opened.ok ? opened : fail({ kind: 'refused', faults: opened.problem });
-}
+const NOT_FETCHED: StorageFailure = {
+  kind: 'storage',
+  sentence:
+    'The part of the app that writes changes could not be fetched. Nothing was changed; try again with a network.',
+};
 
-const withdrawn = (
-  document: Shoot | Kit,
-  entries: readonly HistoryEntry[],
-  target: HistoryEntry,
-): Withdrawal<Shoot | Kit> =>
-  withdraw(
-    document,
-    entries.filter(
-      ({ kind, documentId }) => kind === target.kind && documentId === target.documentId,
-    ),
-    target,
-  );
-
-/** A withdrawal that would leave a document this version refuses is left undone whole, and says so. */
-function writable(kind: DocumentKind, plan: Withdrawal<Shoot | Kit>): Withdrawal<Shoot | Kit> {
-  const checked = checkedDocument(kind, plan.document);
-  if (checked.ok) return plan;
-  const refused = checked.problem.map((fault) => `${describeFault(fault)}, left as it is`);
-  return { ...plan, patches: [], inversePatches: [], leftAlone: [...plan.leftAlone, ...refused] };
-}
+const loadEdits = async (guarded: Guarded): Promise<StoredEdits> =>
+  (await import('./stored-edits.ts')).storedEdits(guarded);

@@ -7,7 +7,7 @@ const post = (answer: Answer, transfer: Transferable[]): void =>
 self.addEventListener('message', ({ data: { id, job } }: MessageEvent<Request>) => {
   try {
     const answer = runJob(job);
-    post({ id, ok: true, answer }, buffersOf(answer));
+    post({ id, ok: true, answer }, buffersOf(answer ?? {}));
   } catch (error) {
     post({ id, ok: false, message: error instanceof Error ? error.message : String(error) }, []);
   }

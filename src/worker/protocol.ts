@@ -1,5 +1,6 @@
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { FramePixels } from '../core/plan/frame-pixels.ts';
+import type { HoldDay, HoldDayInput } from '../core/plan/hold-day.ts';
 import type { FrameScene } from '../core/plan/predicted-frame.ts';
 import type { ReExposure } from '../core/plan/re-exposed-photo.ts';
 import type { SetupCaseInput } from '../core/plan/setup-case.ts';
@@ -19,6 +20,7 @@ type Jobs = {
     readonly input: SetupCaseInput;
     readonly answer: readonly Alternative[];
   };
+  readonly 'hold-day': { readonly input: HoldDayInput; readonly answer: HoldDay | null };
   readonly 'predicted-frame': { readonly input: FrameScene; readonly answer: FramePixels };
   readonly 're-exposed-photo': {
     readonly input: { readonly photo: FramePixels; readonly asked: ReExposure };

@@ -1,4 +1,5 @@
 import { alternatives } from '../core/plan/alternatives.ts';
+import { holdDay } from '../core/plan/hold-day.ts';
 import { predictedFrame } from '../core/plan/predicted-frame.ts';
 import { reExposedPhoto } from '../core/plan/re-exposed-photo.ts';
 import { setupColumn } from '../core/plan/setup-column.ts';
@@ -17,6 +18,8 @@ export function runJob(job: Job): JobAnswer {
       return spreadFixes(job.input);
     case 'alternatives':
       return alternatives(job.input);
+    case 'hold-day':
+      return holdDay(job.input);
     case 'predicted-frame':
       return predictedFrame(job.input);
     case 're-exposed-photo':

@@ -1,4 +1,5 @@
-import { VERDICTS, type SetupColumn, type Verdict } from '../../core/plan/setup-column.ts';
+import type { SetupColumn } from '../../core/plan/setup-column.ts';
+import { VERDICTS, type Verdict } from '../../core/plan/verdicts.ts';
 import { LANDING_STOPS } from '../../core/strobe/landing.ts';
 
 export type SpanKind = 'out-of-reach' | 'too-dark' | 'too-bright' | 'no-sky';

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 
+import { fetchEdits } from '../state/fetch-edits.ts';
 import { look } from '../state/view.ts';
 
 /** The code of each screen, fetched when it is first shown or when the first one stands. */
@@ -10,6 +11,7 @@ export const SCREEN_MODULES = {
   kit: () => import('../screens/kit/KitScreen.tsx'),
   callSheet: () => import('../screens/call-sheet/CallSheetScreen.tsx'),
   shootSheet: () => import('./ShootSheet.tsx'),
+  edits: fetchEdits,
   newVersion: () => import('./NewVersion.tsx'),
 } as const;
 

@@ -16,7 +16,7 @@ export function paceText(pace: LightPace): string {
   const row =
     pace.popsBeforeRest === null
       ? ''
-      : `; ${pace.popsBeforeRest} in a row, then ${Math.round(pace.restS)} s of rest`;
+      : `; ${pace.popsBeforeRest} in a row, then ${pace.restS === 0 ? 'it rests' : `${Math.round(pace.restS)} s of rest`}`;
   return `ready in ${recycleText(pace.recycleS)}, ${frameRateText(pace.framesPerMinute)}, about ${roundedPops(pace.popsPerCharge)} pops a charge${row}`;
 }
 

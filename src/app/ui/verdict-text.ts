@@ -1,5 +1,5 @@
 import type { SetupViewGap } from '../../core/plan/setup-view.ts';
-import type { Verdict } from '../../core/plan/setup-column.ts';
+import type { Verdict } from '../../core/plan/verdicts.ts';
 import type { RecipeProblem } from '../../core/strobe/recipe.ts';
 import { tenths } from './figure-text.ts';
 

@@ -2,7 +2,8 @@ import { holdReferenceEv } from '../strobe/hold-reference.ts';
 import { judgeRecipe } from '../strobe/judge-recipe.ts';
 import type { LightRole } from '../strobe/recipe.ts';
 import { civilDateOf, dayOfYear } from '../units/civil-time.ts';
-import { verdictOf, type Verdict } from './setup-column.ts';
+import { verdictOf } from './setup-column.ts';
+import type { Verdict } from './verdicts.ts';
 import { setupLight, type SetupLight, type SetupScene } from './setup-light.ts';
 import { recipeInput, type SetupQuestion } from './setup-question.ts';
 

@@ -69,16 +69,19 @@ export function gelChoices(
         kelvin: Math.round(kelvin / KELVIN_STEP) * KELVIN_STEP,
         tint: Math.round(tint) + 0,
       };
-      return choiceOf({ asked, view }, {
-        gelIds,
-        filterId: null,
-        whiteBalance,
-        gelStops,
-        missMired,
-        skin: seenLight(flash, whiteBalance),
-        ambient: seenLight(throughFilter(colourOfAmbient(view), lens), whiteBalance),
-        edit: together(tape(view, asked.setupId, gelIds), balance(asked.setupId, whiteBalance)),
-      });
+      return choiceOf(
+        { asked, view },
+        {
+          gelIds,
+          filterId: null,
+          whiteBalance,
+          gelStops,
+          missMired,
+          skin: seenLight(flash, whiteBalance),
+          ambient: seenLight(throughFilter(colourOfAmbient(view), lens), whiteBalance),
+          edit: together(tape(view, asked.setupId, gelIds), balance(asked.setupId, whiteBalance)),
+        },
+      );
     });
 }
 
@@ -97,7 +100,10 @@ export function filterChoices({ asked, view }: ColourAsked): readonly ColourChoi
   const whiteBalance = whiteBalanceOf(view.setup);
   const others = filtersNow(view, kit).filter(([, { kind }]) => kind !== 'colour');
   return inOrder(kit.filters)
-    .filter(([, { kind, miredShift, greenStops }]) => kind === 'colour' && (miredShift !== 0 || greenStops !== 0))
+    .filter(
+      ([, { kind, miredShift, greenStops }]) =>
+        kind === 'colour' && (miredShift !== 0 || greenStops !== 0),
+    )
     .map(([filterId, filter]) => {
       const skinWith = (gels: readonly Gel[]): SeenLight =>
         seenLight(gelled(key.head.flashKelvin, [...gels, filter]), whiteBalance);
@@ -106,18 +112,21 @@ export function filterChoices({ asked, view }: ColourAsked): readonly ColourChoi
       const best = taped(kit)
         .map((gelIds) => ({ gelIds, skin: skinWith(gelsOf(kit, gelIds)) }))
         .reduce((one, other) => (off(other.skin) < off(one.skin) - 1e-9 ? other : one));
-      return choiceOf({ asked, view }, {
-        ...best,
-        filterId,
-        whiteBalance,
-        gelStops: gelsOf(kit, best.gelIds).reduce((sum, { stops }) => sum + stops, 0),
-        missMired: null,
-        ambient: seenLight(throughFilter(colourOfAmbient(view), filter), whiteBalance),
-        edit: together(
-          tape(view, asked.setupId, best.gelIds),
-          editSetup(asked.setupId, { pinnedFilterIds: pinnedWith(view, others, filterId) }),
-        ),
-      });
+      return choiceOf(
+        { asked, view },
+        {
+          ...best,
+          filterId,
+          whiteBalance,
+          gelStops: gelsOf(kit, best.gelIds).reduce((sum, { stops }) => sum + stops, 0),
+          missMired: null,
+          ambient: seenLight(throughFilter(colourOfAmbient(view), filter), whiteBalance),
+          edit: together(
+            tape(view, asked.setupId, best.gelIds),
+            editSetup(asked.setupId, { pinnedFilterIds: pinnedWith(view, others, filterId) }),
+          ),
+        },
+      );
     });
 }
 

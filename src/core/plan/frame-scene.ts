@@ -1,4 +1,6 @@
 import type { Triple } from '../colour/chromaticity.ts';
+import { filterStackFigures } from '../colour/filter-stack.ts';
+import { filterGains } from '../colour/seen-light.ts';
 import { renderedLight, type WhiteBalance } from '../colour/white-balance.ts';
 import { ev100FromLuminance } from '../exposure/exposure-value.ts';
 import { radFromDeg } from '../units/angle.ts';
@@ -23,11 +25,15 @@ export function frameScene(
 ): FrameScene {
   const { scene, light, setup, framing } = view;
   const { cameraEv, unlitStops } = working.recipe;
+  const { skyFilters, faceFilterStops } = view.question;
   const whiteBalance: WhiteBalance = {
     kelvin: setup.whiteBalanceKelvin,
     tint: setup.whiteBalanceTint,
   };
-  const lights = renderedLights(view, whiteBalance);
+  const lens = filterGains(filterStackFigures(working.filters), whiteBalance);
+  // The recipe counts what a graduated filter takes at the faces as taken everywhere; here it comes by the row.
+  const lights = throughLens(renderedLights(view, whiteBalance), lens, faceFilterStops);
+  const polariserStops = light.filteredSky?.polariser?.frame.middleStops ?? 0;
   const groundCdM2 = (scene.groundReflectance * light.subject.groundLux) / radFromDeg(180);
   const sun = sunAsLight(light, setup, framing);
   return {
@@ -38,10 +44,10 @@ export function frameScene(
     sun: light.sun,
     daylight: light.daylight,
     skyline: scene.skyline,
-    cameraEv,
+    cameraEv: cameraEv - faceFilterStops,
     whiteBalance,
-    lensGains: [1, 1, 1],
-    graduation: null,
+    lensGains: scaled(lens, -polariserStops),
+    graduation: skyFilters?.graduation ?? null,
     // Luminance at mid-grey is 18 % light.
     ground: litSurface(
       [{ colour: lights.ambient, stops: ev100FromLuminance(groundCdM2) - cameraEv }],
@@ -56,7 +62,10 @@ export function frameScene(
             sun.role === 'rim' || sun.role === 'side'
               ? {
                   stops: sun.edgeEv - cameraEv + Math.log2(Math.max(1e-6, sun.shareOfMinutes)),
-                  colour: renderedLight(sun.colour, whiteBalance),
+                  colour: scaled(
+                    passed(renderedLight(sun.colour, whiteBalance), lens),
+                    faceFilterStops,
+                  ),
                   right: sun.angleDeg > 0,
                 }
               : null,
@@ -64,6 +73,23 @@ export function frameScene(
       ),
   };
 }
+
+const passed = (colour: Triple, gains: Triple): Triple => [
+  colour[0] * gains[0],
+  colour[1] * gains[1],
+  colour[2] * gains[2],
+];
+
+const scaled = (colour: Triple, stops: number): Triple => {
+  const times = 2 ** stops;
+  return passed(colour, [times, times, times]);
+};
+
+/** Through the colour of the lens filters, and so many stops brighter. */
+const throughLens = (lights: RenderedLights, lens: Triple, stops: number): RenderedLights => ({
+  sources: lights.sources.map((colour) => scaled(passed(colour, lens), stops)),
+  ambient: scaled(passed(lights.ambient, lens), stops),
+});
 
 type SunEdge = { readonly stops: number; readonly colour: Triple; readonly right: boolean };
 

@@ -29,7 +29,11 @@ export type LensStack = {
   /** From flash and ambient alike, as it is set. */
   readonly evenStops: number;
   readonly roomMm: number;
-  readonly threads: readonly { readonly id: string; readonly filter: Filter; readonly fit: ThreadFit }[];
+  readonly threads: readonly {
+    readonly id: string;
+    readonly filter: Filter;
+    readonly fit: ThreadFit;
+  }[];
   readonly focus: {
     /** The face behind the stack with the heads off, EV at ISO 100. */
     readonly faceEv: number;
@@ -67,7 +71,8 @@ export function lensStack(view: SetupView, kit: Kit): LensStack | null {
       faceEv: input.ambientOnSubjectEv - evenStops,
       limitEv: camera.autofocusLimitEv,
     },
-    polariser: question.skyFilters?.polariser === true ? (light.filteredSky?.polariser ?? null) : null,
+    polariser:
+      question.skyFilters?.polariser === true ? (light.filteredSky?.polariser ?? null) : null,
     graduated: graduatedOnPicture(view),
     shutByStops:
       problem?.kind === 'no-setting' && problem.limit === 'too-dark' && evenStops > 0

@@ -21,8 +21,7 @@ export function nearestDistanceM(
   const allowed = (distanceM: number): boolean => {
     const moved = { ...stand, distanceM };
     return (
-      spreadStops(moved, row, places) <= row.spreadLimitStops &&
-      !lightInFrame(moved, row, framing)
+      spreadStops(moved, row, places) <= row.spreadLimitStops && !lightInFrame(moved, row, framing)
     );
   };
   let nearestM = stand.distanceM;

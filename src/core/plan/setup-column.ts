@@ -4,22 +4,7 @@ import { judgeRecipe, type Judgement } from '../strobe/judge-recipe.ts';
 import { civilDateOf, dayBoundsMs, dayOfYear } from '../units/civil-time.ts';
 import { setupLight, type SetupLight, type SetupScene } from './setup-light.ts';
 import { recipeInput, type SetupQuestion } from './setup-question.ts';
-
-/** How a minute stands, by its place in this list. */
-export const VERDICTS = [
-  'works',
-  'sky-above-reach',
-  'ambient-lights-the-face',
-  'head-too-strong',
-  'too-dark',
-  'too-bright',
-  'no-sky',
-  'not-asked',
-] as const;
-export type Verdict = (typeof VERDICTS)[number];
-
-/** The limiting role, by its place in this list. */
-export const COLUMN_ROLES = ['none', 'key', 'fill', 'rim', 'background'] as const;
+import { COLUMN_ROLES, VERDICTS, type Verdict } from './verdicts.ts';
 
 export type SetupColumnInput = {
   readonly scene: SetupScene;

@@ -88,9 +88,12 @@ export function filterQuestion(
   };
   if (pinned.value === null)
     return ok({ ...free, otherFilterStops: 0, skyFilters: null, faceFilterStops: 0, pins: {} });
-  const { nd, otherStops, graduatedStops: stops, polarisers } = filterStackFigures(
-    pinned.value.map(([, filter]) => filter),
-  );
+  const {
+    nd,
+    otherStops,
+    graduatedStops: stops,
+    polarisers,
+  } = filterStackFigures(pinned.value.map(([, filter]) => filter));
   const graduation = stops === 0 ? null : { stops, fraction: setup.graduationFraction };
   const heads = headsInPicture(framing, setup);
   const faceFilterStops =

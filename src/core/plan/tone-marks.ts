@@ -44,13 +44,15 @@ const overCard = (reflectance: number): number => Math.log2(reflectance / GREY_C
 export function toneMarks(view: SetupView): readonly ToneMark[] {
   if (!view.answer.ok || view.light.skyInFrame === null) return [];
   const { recipe } = view.answer.value;
-  const sky = view.light.skyInFrame;
+  const sky = view.light.filteredSky?.reading ?? view.light.skyInFrame;
   const at = (ev: number): number => ev - recipe.cameraEv;
+  // Sky and ground lose to a graduated filter what they lose, not what the faces do.
+  const atBesideFaces = (ev: number): number => at(ev) + view.question.faceFilterStops;
   const marks: ToneMark[] = [
     mark('card', 'flash', recipe.keyStops),
-    mark('sky-darkest', 'sky', at(sky.darkEv)),
-    mark('sky-mean', 'sky', at(sky.meanEv)),
-    mark('sky-brightest', 'sky', at(sky.brightEv)),
+    mark('sky-darkest', 'sky', atBesideFaces(sky.darkEv)),
+    mark('sky-mean', 'sky', atBesideFaces(sky.meanEv)),
+    mark('sky-brightest', 'sky', atBesideFaces(sky.brightEv)),
     mark('unlit-face', 'ambient', recipe.unlitStops),
   ];
   if (!sky.patchIsFrame) marks.push(mark('patch', 'sky', recipe.patchStops));
@@ -61,7 +63,7 @@ export function toneMarks(view: SetupView): readonly ToneMark[] {
     mark('lightest-skin', 'flash', recipe.keyStops + overCard(setup.lightestSkin)),
     mark('darkest-skin', 'flash', recipe.keyStops + overCard(setup.darkestSkin)),
     mark('white-shirt', 'flash', recipe.keyStops + overCard(WHITE_SHIRT)),
-    mark('ground', 'ambient', at(ev100FromLuminance(groundCdM2))),
+    mark('ground', 'ambient', atBesideFaces(ev100FromLuminance(groundCdM2))),
   );
   const sun = sunAsLight(light, setup, framing);
   if (sun.role === 'rim' || sun.role === 'side')

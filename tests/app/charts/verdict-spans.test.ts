@@ -2,12 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { verdictSpans, spanKind, type SpanKind } from '../../../src/app/charts/verdict-spans.ts';
 import { demoKit } from '../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
-import {
-  setupColumn,
-  VERDICTS,
-  type SetupColumn,
-  type Verdict,
-} from '../../../src/core/plan/setup-column.ts';
+import { setupColumn, type SetupColumn } from '../../../src/core/plan/setup-column.ts';
+import { VERDICTS, type Verdict } from '../../../src/core/plan/verdicts.ts';
 import { setupScene } from '../../../src/core/plan/setup-light.ts';
 import { setupQuestion } from '../../../src/core/plan/setup-lights.ts';
 import { emptyLightColumn } from '../../../src/core/spot/light-column.ts';

@@ -105,10 +105,12 @@ describe('a stack of filters', () => {
   });
 
   test('a variable ND spans its weakest to its strongest, and one whose strongest is less does not vary', () => {
-    expect(filterStackFigures([filter({ kind: 'variable-nd', stops: 2, maxStops: 5 })]).nd).toEqual({
-      fromStops: 2,
-      toStops: 5,
-    });
+    expect(filterStackFigures([filter({ kind: 'variable-nd', stops: 2, maxStops: 5 })]).nd).toEqual(
+      {
+        fromStops: 2,
+        toStops: 5,
+      },
+    );
     expect(strongestStops({ stops: 4, maxStops: 2 })).toBe(4);
     expect(strongestStops({ stops: 4, maxStops: null })).toBe(4);
   });
@@ -117,7 +119,13 @@ describe('a stack of filters', () => {
     fc.assert(
       fc.property(filters, (stack) => {
         const [one, other] = [filterStackFigures(stack), filterStackFigures(stack.toReversed())];
-        for (const key of ['otherStops', 'graduatedStops', 'miredShift', 'greenStops', 'depthMm'] as const)
+        for (const key of [
+          'otherStops',
+          'graduatedStops',
+          'miredShift',
+          'greenStops',
+          'depthMm',
+        ] as const)
           expect(one[key]).toBeCloseTo(other[key], 9);
         expect(one.nd.fromStops).toBeCloseTo(other.nd.fromStops, 9);
         expect(one.nd.toStops).toBeCloseTo(other.nd.toStops, 9);

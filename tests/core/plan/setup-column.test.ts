@@ -4,12 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { SKY_CONDITIONS } from '../../../src/core/daylight/sky-condition.ts';
 import { demoKit } from '../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
-import {
-  COLUMN_ROLES,
-  setupColumn,
-  VERDICTS,
-  type SetupColumn,
-} from '../../../src/core/plan/setup-column.ts';
+import { setupColumn, type SetupColumn } from '../../../src/core/plan/setup-column.ts';
+import { COLUMN_ROLES, VERDICTS } from '../../../src/core/plan/verdicts.ts';
 import { setupScene } from '../../../src/core/plan/setup-light.ts';
 import { setupQuestion } from '../../../src/core/plan/setup-lights.ts';
 import { defined } from '../../support/defined.ts';

@@ -4,10 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { demoKit } from '../../../src/core/plan/demo-kit.ts';
 import { demoShoot } from '../../../src/core/plan/demo-shoot.ts';
 import type { Kit } from '../../../src/core/plan/kit.ts';
-import {
-  setupQuestion,
-  setupSources,
-} from '../../../src/core/plan/setup-lights.ts';
+import { setupQuestion, setupSources } from '../../../src/core/plan/setup-lights.ts';
 import type { KitGap } from '../../../src/core/plan/kit-gap.ts';
 import { ndFor } from '../../../src/core/plan/setup-filters.ts';
 import type { SetupQuestion } from '../../../src/core/plan/setup-question.ts';

@@ -1,9 +1,12 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   clippedShare,
   clippedStops,
+  flashDurationAtS,
   flashShutterS,
   hssFlashLossStops,
+  powerControl,
   totalFlashDurationS,
 } from '../../../src/core/strobe/sync.ts';
 import { largestError } from '../../support/largest-error.ts';
@@ -92,5 +95,69 @@ describe('flash duration against the shutter', () => {
     const shot = { shutterS: 1 / 200, flashDurationS: 1 / 400 };
     expect(clippedShare({ ...shot, triggerDelayS: 1 / 400 })).toBeCloseTo(0.1, 9);
     expect(clippedShare({ shutterS: 1 / 250, flashDurationS: 0 })).toBe(0);
+  });
+});
+
+describe('flash duration by power', () => {
+  const durationError = largestError('flash duration between its two ends', 'stop');
+
+  // A small flash's manual, printed in a Q&A, 'How flash power settings affect flash duration' (2011).
+  const PER_SECOND = [1042, 1136, 2857, 5714, 10_000, 18_182, 25_000, 40_000] as const;
+  const manual = {
+    flashDurationS: 1 / PER_SECOND[0],
+    flashDurationLowestS: 1 / PER_SECOND[7],
+    minPowerStops: -7,
+  };
+
+  test.each(PER_SECOND.map((perSecond, below) => ({ perSecond, below })))(
+    'from 1/1042 s at full and 1/40000 at 1/128, $below below full lasts 1/$perSecond',
+    ({ perSecond, below }) => {
+      const found = flashDurationAtS(manual, -below) ?? NaN;
+      // Its first step changes its t0.5 little: the tail that is cut lies below half the peak.
+      expect(durationError(Math.log2(found * perSecond))).toBeLessThan(below === 1 ? 0.65 : 0.4);
+    },
+  );
+
+  test('half way down in stops it is the mean proportional of both ends', () => {
+    const head = { flashDurationS: 1 / 100, flashDurationLowestS: 1 / 6400, minPowerStops: -8 };
+    expect(flashDurationAtS(head, -4)).toBeCloseTo(1 / 800, 9);
+    expect(flashDurationAtS(head, 0)).toBeCloseTo(1 / 100, 12);
+    expect(flashDurationAtS(head, -8)).toBeCloseTo(1 / 6400, 12);
+  });
+
+  test('with one end known it stays, with none there is no figure', () => {
+    expect(flashDurationAtS({ flashDurationS: 1 / 300, minPowerStops: -8 }, -5)).toBe(1 / 300);
+    expect(flashDurationAtS({ flashDurationLowestS: 1 / 9000, minPowerStops: -8 }, -5)).toBeNull();
+  });
+
+  test('a tail that is cut is shorter at every lower power, a lowered voltage longer', () =>
+    fc.assert(
+      fc.property(
+        fc.double({ min: -8, max: -0.1, noNaN: true }),
+        fc.double({ min: 1.2, max: 60, noNaN: true }),
+        (powerStops, times) => {
+          const flashDurationS = 1 / 250;
+          const cut = { flashDurationS, flashDurationLowestS: flashDurationS / times };
+          const lowered = { flashDurationS, flashDurationLowestS: flashDurationS * times };
+          expect(powerControl(cut)).toBe('tail-cut');
+          expect(powerControl(lowered)).toBe('voltage');
+          expect(flashDurationAtS({ ...cut, minPowerStops: -8 }, powerStops)).toBeLessThan(
+            flashDurationS,
+          );
+          expect(flashDurationAtS({ ...lowered, minPowerStops: -8 }, powerStops)).toBeGreaterThan(
+            flashDurationS,
+          );
+        },
+      ),
+    ));
+
+  test('at the sync limit a full-power tail of 1/200 s loses more than a very powerful head’s shutter spares', () => {
+    // A forum thread on pulses and a practitioner's post on duration (2008): full-power tail about
+    // 1/200 s, very powerful heads to 1/60 s.
+    const atSync = (flashDurationS: number): number =>
+      clippedStops({ shutterS: 1 / 250, flashDurationS });
+    // −log2(1 − 10^(−0.8)) and −log2(1 − 10^(−0.24)).
+    expect(atSync(1 / 200)).toBeCloseTo(0.249, 3);
+    expect(atSync(1 / 60)).toBeCloseTo(1.237, 2);
   });
 });

@@ -61,6 +61,29 @@ export const SETUP_CONTROLS: readonly Control[] = [
   { field: 'angle-fill', to: '40', moves: 'ends-fill', way: 'changes', still: [...LIGHT, 'power-fill'] },
   { field: 'height-key', to: '4', moves: 'ends-key', way: 'changes', still: [...LIGHT, ...POWERS] },
   { field: 'height-fill', to: '4', given: [{ field: 'angle-fill', to: '40' }], moves: 'ends-fill', way: 'changes', still: [...LIGHT, ...POWERS] },
+  { field: 'second-gel-key', to: 'cto-half', given: [{ field: 'gel-key', to: 'cto-full' }], moves: 'power-key', way: { by: 0.45, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill'] },
+  { field: 'second-gel-fill', to: 'cto-full', moves: 'power-fill', way: { by: 1.09, within: ON_THE_DIAL }, still: [...LIGHT, 'power-key'] },
+  // A reflector of 65° is even to 32.5° and loses a stop per 8.1° beyond; an umbrella of 100° to 50°, a stop per 12.5°.
+  { field: 'feather-key', to: '40.6', moves: 'power-key', way: { by: 1, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill', 'meter-key'] },
+  { field: 'feather-fill', to: '56.25', moves: 'power-fill', way: { by: 0.5, within: ON_THE_DIAL }, still: [...LIGHT, 'meter-fill'] },
+  { field: 'stand-key', to: 'stand-light', given: [{ field: 'gust', to: '6' }], moves: 'wind-key', way: { reads: /^(at least \d+ kg on the windward leg for|its own weight holds it in) gusts up to 6\.0 m\/s, estimate, not an approval$/ }, still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'stand-fill', to: 'stand-heavy', moves: 'wind-fill', way: { reads: /not known/ }, still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'gust', to: '9', given: [{ field: 'stand-key', to: 'stand-light' }], moves: 'blocked-key', way: 'appears', still: [...LIGHT, 'power-fill', 'in-hand'] },
+  { field: 'bounced-key', moves: 'bounce-key', way: 'appears', still: LIGHT },
+  { field: 'bounced-fill', moves: 'bounce-fill', way: 'appears', still: LIGHT },
+  ...['key', 'fill'].flatMap((light): Control[] => {
+    const given = [{ field: `bounced-${light}` }];
+    const moves = `bounce-${light}`;
+    return [
+      // Half of what it reflects is a stop; the figure says how far under direct.
+      { field: `bounce-reflectance-${light}`, to: '40', given, moves, way: { by: 1, within: 0.11 }, still: LIGHT },
+      { field: `bounce-colour-${light}`, to: 'b06040', given, moves: `bounce-tint-${light}`, way: { reads: /mired warmer/ }, still: LIGHT },
+      { field: `bounce-head-${light}`, to: '2', given, moves, way: 'up', still: LIGHT },
+      { field: `bounce-incidence-${light}`, to: '70', given, moves, way: 'changes', still: LIGHT },
+      { field: `bounce-exit-${light}`, to: '60', given, moves, way: 'up', still: LIGHT },
+      { field: `bounce-panel-${light}`, to: '0.5', given, moves, way: 'up', still: LIGHT },
+    ];
+  }),
   { field: 'pinned-power-key', to: '8', given: [{ press: '[data-pin="power-key"]' }], moves: 'problem', way: { reads: /^Short by \d\.\d, the key/ }, still: LIGHT },
 
   { field: 'bearing', to: '30', moves: 'patch-ev', way: 'down', still: ['sync', 'slowest-allowed'] },
@@ -76,9 +99,14 @@ export const SETUP_CONTROLS: readonly Control[] = [
 
   { field: 'people', to: '2', moves: 'tone-farthest-face-key', way: 'up', still: ['mean-ev', 'ambient-ev'] },
   { field: 'spacing', to: '1.2', moves: 'tone-farthest-face-key', way: 'down', still: ['mean-ev', 'ambient-ev'] },
+  { field: 'rows', to: '2', moves: 'sharp-rows', way: 'appears', still: ['mean-ev', 'ambient-ev'] },
+  { field: 'row-spacing', to: '2', given: [{ field: 'rows', to: '2' }], moves: 'sharp-rows', way: { reads: /the last row at 7\.1 m/ }, still: ['mean-ev', 'ambient-ev'] },
+  { field: 'pose', to: 'lying', moves: 'feet-key', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand'] },
   { field: 'face-height', to: '1.2', moves: 'patch-place', way: 'changes', still: ['mean-ev'] },
   { field: 'spread-limit', to: '2', moves: 'spread-key', way: 'goes', still: [...LIGHT, ...POWERS, 'in-hand'] },
   { field: 'motion', to: 'walking', moves: 'slowest-allowed', way: 'down', still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'frames', to: '600', moves: 'batteries', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand', 'pops'] },
+  { field: 'air-temperature', to: '−10', moves: 'pops', way: 'down', still: [...LIGHT, ...POWERS, 'in-hand', 'recycle'] },
   { field: 'tripod', given: [{ field: 'motion', to: 'still' }], moves: 'slowest-allowed', way: { by: 1, within: 0.1 }, still: [...LIGHT, ...POWERS, 'in-hand'] },
   { field: 'lens', to: 'lens-85', moves: 'focal-length', way: 'appears', still: [...LIGHT, ...POWERS, 'in-hand'] },
   { field: 'wish-aperture', to: '9', moves: 'aperture', way: 'up', still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },

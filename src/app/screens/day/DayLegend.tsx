@@ -1,6 +1,6 @@
 import { useMemo, type ReactNode } from 'react';
 
-import { VERDICTS } from '../../../core/plan/setup-column.ts';
+import { VERDICTS } from '../../../core/plan/verdicts.ts';
 import { PlotLegend } from '../../charts/PlotLegend.tsx';
 import { spanKind } from '../../charts/verdict-spans.ts';
 import { useShoot } from '../../state/documents.tsx';

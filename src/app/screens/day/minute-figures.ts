@@ -1,5 +1,6 @@
 import { columnFigure, columnStep } from '../../../core/plan/column-reading.ts';
-import { COLUMN_ROLES, VERDICTS, type SetupColumn } from '../../../core/plan/setup-column.ts';
+import type { SetupColumn } from '../../../core/plan/setup-column.ts';
+import { COLUMN_ROLES, VERDICTS } from '../../../core/plan/verdicts.ts';
 import type { SetupLight } from '../../../core/plan/setup-light.ts';
 import { inHandText } from '../../ui/figure-text.ts';
 import { brokenText } from '../../ui/verdict-text.ts';

@@ -49,7 +49,7 @@ export function ModifierSettings({ modifierId, modifier }: ModifierSettingsProps
         />
       ))}
       <div>
-        <button type="button" data-add-setting={modifierId} onClick={add}>
+        <button type="button" data-add-setting={`${modifierId}-${settings.length}`} onClick={add}>
           Add a setting
         </button>
       </div>

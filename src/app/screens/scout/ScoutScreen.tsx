@@ -10,6 +10,7 @@ import { SpotMap } from '../../map/SpotMap.tsx';
 import { useAtlas } from '../../state/atlas.ts';
 import { useEditShoot, useShoot } from '../../state/documents.tsx';
 import { useGroundView } from '../../state/ground-view.ts';
+import { useHoldDay } from '../../state/hold-days.ts';
 import { look, useView } from '../../state/view.ts';
 import { AddSpot } from './AddSpot.tsx';
 import { CompareButton } from './CompareButton.tsx';
@@ -19,7 +20,6 @@ import { MapSettings, useMapTiles } from './MapSettings.tsx';
 import { ScoutStrip } from './ScoutStrip.tsx';
 import { SpotChooser } from './SpotChooser.tsx';
 import { SpotSheet } from './SpotSheet.tsx';
-import { useHoldWindows } from './use-hold-windows.ts';
 import { useMapSpots } from './use-map-spots.ts';
 import { useScouted } from './use-scouted.ts';
 import { useSpotPlaces } from './use-spot-places.ts';
@@ -30,7 +30,7 @@ export function ScoutScreen(): ReactNode {
   const edit = useEditShoot();
   const { scouted, minuteMs } = useScouted();
   const { spots, ringRangeEv, ringsAtMs } = useMapSpots(shoot, minuteMs);
-  const hold = useHoldWindows(scouted?.setup?.[0] ?? null);
+  const hold = useHoldDay(scouted?.setup?.[0] ?? null);
   const places = useSpotPlaces();
   const tiles = useMapTiles();
   const [adding, setAdding] = useState(false);
@@ -124,6 +124,7 @@ export function ScoutScreen(): ReactNode {
             hold={hold}
             minuteMs={minuteMs}
             places={places}
+            figuresStand={drawn}
           />
         )}
       </aside>

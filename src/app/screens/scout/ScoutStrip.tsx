@@ -1,9 +1,10 @@
 import { useMemo, type ReactNode } from 'react';
 
+import type { HoldDay } from '../../../core/plan/hold-day.ts';
 import { DayStrip, type StripBand } from '../../charts/DayStrip.tsx';
 import { look } from '../../state/view.ts';
 import { stripRange } from './scout-minute.ts';
-import type { HoldDay } from './use-hold-windows.ts';
+
 import type { Scouted } from './use-scouted.ts';
 
 type ScoutStripProps = {

@@ -1,5 +1,6 @@
-import { Suspense, useMemo, type ReactNode } from 'react';
+import { useMemo, type ReactNode } from 'react';
 
+import type { HoldDay } from '../../../core/plan/hold-day.ts';
 import { removeSpot } from '../../../core/plan/edits.ts';
 import { setupsAt } from '../../../core/plan/setup-light.ts';
 import type { Setup } from '../../../core/plan/setup-schema.ts';
@@ -9,6 +10,7 @@ import { formatDate } from '../../../core/units/civil-time.ts';
 import { useEditShoot, useShoot } from '../../state/documents.tsx';
 import { say } from '../../state/view.ts';
 import { Folded } from '../../ui/Folded.tsx';
+import { Later } from '../../ui/Later.tsx';
 import { FramingFields } from './FramingFields.tsx';
 import { Photos, SiteNotes, SunInPicture } from './lazy-sections.ts';
 import { holdLines, sunLines } from './light-sentences.ts';
@@ -17,7 +19,6 @@ import { PlaceFields } from './PlaceFields.tsx';
 import { SkyFigures } from './SkyFigures.tsx';
 import { SkylineSection } from './skyline/SkylineSection.tsx';
 import type { SunDay } from './sun-day.ts';
-import type { HoldDay } from './use-hold-windows.ts';
 import { useSpotLight } from './use-spot-light.ts';
 import type { SpotPlaces } from './use-spot-places.ts';
 import { zoneText } from './zone-options.ts';
@@ -29,12 +30,14 @@ type SpotSheetProps = {
   readonly sun: SunDay;
   readonly hold: HoldDay | null;
   readonly minuteMs: number;
+  /** Whether the first figures of the screen stand. */
+  readonly figuresStand: boolean;
   readonly places: SpotPlaces;
 };
 
 /** Everything known of one spot. */
 export function SpotSheet(props: SpotSheetProps): ReactNode {
-  const { spotId, spot, setup, sun, hold, minuteMs, places } = props;
+  const { spotId, spot, setup, sun, hold, minuteMs, figuresStand, places } = props;
   const shoot = useShoot();
   const { scene, light } = useSpotLight(shoot, spot, setup?.[1] ?? null, minuteMs);
   const lines = useMemo(
@@ -83,9 +86,9 @@ export function SpotSheet(props: SpotSheetProps): ReactNode {
       <Folded summary={photosText(spot)} open="photos">
         <Photos spotId={spotId} spot={spot} />
       </Folded>
-      <Suspense fallback={null}>
+      <Later when={figuresStand}>
         <SiteNotes spotId={spotId} spot={spot} date={shoot.date} />
-      </Suspense>
+      </Later>
       <RemoveSpot spotId={spotId} spot={spot} />
     </>
   );

@@ -5,7 +5,7 @@ import { SUN_EVENT_ALTITUDE_DEG } from '../../../core/sun-moon/sun-events.ts';
 import { clockTime } from '../../../core/units/civil-time.ts';
 import { CONDITION_NAMES } from '../../ui/condition-names.ts';
 import { tenths } from '../../ui/figure-text.ts';
-import { leastShort, type HoldWindow } from './hold-windows.ts';
+import { leastShort, type HoldWindow } from '../../../core/plan/hold-windows.ts';
 import type { SunDay } from './sun-day.ts';
 import { verdictWords } from '../../ui/verdict-text.ts';
 

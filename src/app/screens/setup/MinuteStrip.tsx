@@ -1,6 +1,7 @@
 import { useMemo, type ReactNode } from 'react';
 
-import { VERDICTS, type SetupColumn } from '../../../core/plan/setup-column.ts';
+import type { SetupColumn } from '../../../core/plan/setup-column.ts';
+import { VERDICTS } from '../../../core/plan/verdicts.ts';
 import type { Spot } from '../../../core/plan/shoot.ts';
 import type { SunEvents } from '../../../core/sun-moon/sun-events.ts';
 import { clockTime } from '../../../core/units/civil-time.ts';

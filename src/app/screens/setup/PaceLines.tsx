@@ -23,9 +23,7 @@ export function PaceLines({ asked, view, working }: StepsProps): ReactNode {
     return role === undefined ? 'it' : ROLE_NAMES[role].toLowerCase();
   };
   if (first === undefined || slowest === null) return null;
-  const rests = working.pace.filter(
-    ({ popsBeforeRest, restS }) => popsBeforeRest !== null && restS > 0,
-  );
+  const rests = working.pace.filter(({ popsBeforeRest }) => popsBeforeRest !== null);
   return (
     <>
       <div>
@@ -45,15 +43,17 @@ export function PaceLines({ asked, view, working }: StepsProps): ReactNode {
           {rests.map(({ lightId, popsBeforeRest, restS }) => (
             <span key={lightId} data-figure={`burst-${lightId}`}>
               {' '}
-              · {roleOf(lightId)}: {popsBeforeRest} in a row, then {Math.round(restS)} s of rest
+              · {roleOf(lightId)}: {popsBeforeRest} in a row, then{' '}
+              {restS === 0 ? 'it rests' : `${Math.round(restS)} s of rest`}
             </span>
           ))}
         </dd>
       </div>
       <div>
         <dt>Batteries</dt>
-        <dd data-figure="batteries">
-          {setup.frames} frames at {setup.airC} °C: {needs.map(batteryNeedText).join('. ')}
+        <dd>
+          {setup.frames} frames at {setup.airC} °C:{' '}
+          <span data-figure="batteries">{needs.map(batteryNeedText).join('. ')}</span>
         </dd>
       </div>
     </>

@@ -5,7 +5,8 @@ import { holdLines, sunLines } from '../../../../src/app/screens/scout/light-sen
 import { sunDay } from '../../../../src/app/screens/scout/sun-day.ts';
 import { demoShoot } from '../../../../src/core/plan/demo-shoot.ts';
 import type { Spot } from '../../../../src/core/plan/shoot.ts';
-import { VERDICTS, type SetupColumn } from '../../../../src/core/plan/setup-column.ts';
+import type { SetupColumn } from '../../../../src/core/plan/setup-column.ts';
+import { VERDICTS } from '../../../../src/core/plan/verdicts.ts';
 import { emptyLightColumn } from '../../../../src/core/spot/light-column.ts';
 
 const demo = demoShoot();

@@ -2,7 +2,7 @@ import type { Spot } from '../../../../core/plan/shoot.ts';
 import type { SetupColumn } from '../../../../core/plan/setup-column.ts';
 import { clockTime } from '../../../../core/units/civil-time.ts';
 import { evText, spreadText, tenths } from '../../../ui/figure-text.ts';
-import type { HoldWindow } from '../hold-windows.ts';
+import type { HoldWindow } from '../../../../core/plan/hold-windows.ts';
 import { FOOT_TRAFFIC_WORDS, PERMISSION_WORDS, SHELTER_WORDS } from '../site/site-words.ts';
 import type { SunDay } from '../sun-day.ts';
 

@@ -1,15 +1,14 @@
 import { useEffect, useMemo, useState } from 'react';
 
+import type { HoldDay, HoldDayInput } from '../../../../core/plan/hold-day.ts';
 import { inOrder } from '../../../../core/plan/order-key.ts';
 import { setupsAt } from '../../../../core/plan/setup-light.ts';
 import type { Kit } from '../../../../core/plan/kit.ts';
-import type { SetupColumnInput } from '../../../../core/plan/setup-column.ts';
 import type { Shoot } from '../../../../core/plan/shoot.ts';
-import { setupColumnInput } from '../../../state/columns.ts';
 import { useKit, useShoot } from '../../../state/documents.tsx';
+import { holdDayInput } from '../../../state/hold-days.ts';
 import { useServices } from '../../../state/services.ts';
 import { sunDay } from '../sun-day.ts';
-import { holdDay, type HoldDay } from '../use-hold-windows.ts';
 import { comparisonRow, type ComparisonRow } from './comparison-row.ts';
 
 /** With the setup of each spot, or with the lights of one setup carried to every spot. */
@@ -32,10 +31,9 @@ export function useComparison(lights: ComparedLights): readonly ComparisonRow[] 
       setDays(new Map());
       for (const [spotId, input] of inputs)
         void compute
-          .request(`compare ${spotId}`, { kind: 'setup-column', input })
-          .then((column) => {
-            if (!current || column === null) return;
-            const day = holdDay(input, column);
+          .request(`compare ${spotId}`, { kind: 'hold-day', input })
+          .then((day) => {
+            if (!current || day === null) return;
             setDays((before) => new Map(before).set(spotId, day));
           })
           .catch((error: unknown) => console.error(error));
@@ -62,15 +60,14 @@ export function comparedInputs(
   shoot: Shoot,
   kit: Kit,
   lights: ComparedLights,
-): ReadonlyMap<string, SetupColumnInput> {
-  const inputs = new Map<string, SetupColumnInput>();
+): ReadonlyMap<string, HoldDayInput> {
+  const inputs = new Map<string, HoldDayInput>();
   for (const [spotId] of inOrder(shoot.spots)) {
     const carried = lights === 'own' ? undefined : shoot.setups[lights];
     const setup = carried ?? setupsAt(shoot, spotId)[0]?.[1];
     if (setup === undefined) continue;
     const there = { ...setup, spotId, framing: carried === undefined ? setup.framing : null };
-    const input = setupColumnInput({ ...shoot, setups: { there } }, kit, 'there');
-    if (input !== null) inputs.set(spotId, input);
+    inputs.set(spotId, holdDayInput({ ...shoot, setups: { there } }, kit, 'there'));
   }
   return inputs;
 }

@@ -121,11 +121,13 @@ describe('whose lights are compared', () => {
   test('carried: one setup stands at every spot, in that spot’s own framing', () => {
     const inputs = comparedInputs(shoot, demoKit(), 'quartet');
     expect(inputs.size).toBe(Object.keys(shoot.spots).length);
-    for (const [spotId, { scene }] of inputs)
-      expect(scene.framing.bearingDeg).toBe(shoot.spots[spotId]?.framing.bearingDeg);
-    const questions = new Set(
-      [...inputs.values()].map(({ question }) => JSON.stringify(question?.hold)),
+    for (const [spotId, { shoot: asked, setupId }] of inputs)
+      expect(asked.setups[setupId]).toMatchObject({ spotId, framing: null });
+    const lights = new Set(
+      [...inputs.values()].map(({ shoot: asked, setupId }) =>
+        JSON.stringify(asked.setups[setupId]?.lights),
+      ),
     );
-    expect(questions.size).toBe(1);
+    expect(lights.size).toBe(1);
   });
 });

@@ -1,4 +1,5 @@
-import { VERDICTS, type SetupColumn, type Verdict } from '../../../core/plan/setup-column.ts';
+import type { SetupColumn } from './setup-column.ts';
+import { VERDICTS, type Verdict } from './verdicts.ts';
 
 /** A span in which a setup works at every step of its column. */
 export type HoldWindow = {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 
-import { holdWindows, leastShort } from '../../../../src/app/screens/scout/hold-windows.ts';
-import { VERDICTS, type Verdict } from '../../../../src/core/plan/setup-column.ts';
+import { holdWindows, leastShort } from '../../../src/core/plan/hold-windows.ts';
+import { VERDICTS, type Verdict } from '../../../src/core/plan/verdicts.ts';
 
 const MIN_MS = 60_000;
 const START_MS = Date.UTC(2027, 4, 14);

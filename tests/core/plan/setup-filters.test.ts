@@ -1,0 +1,311 @@
+import { produce } from 'immer';
+import { describe, expect, test } from 'vitest';
+
+import { editLight, editSetup, together, type Edit } from '../../../src/core/plan/edits.ts';
+import { frameScene } from '../../../src/core/plan/frame-scene.ts';
+import type { Filter, Kit } from '../../../src/core/plan/kit.ts';
+import { lensStack, type LensStack } from '../../../src/core/plan/lens-stack.ts';
+import { predictedFrame } from '../../../src/core/plan/predicted-frame.ts';
+import type { SetupCaseInput } from '../../../src/core/plan/setup-case.ts';
+import { setupColumn } from '../../../src/core/plan/setup-column.ts';
+import { ndFor } from '../../../src/core/plan/setup-filters.ts';
+import type { SetupView, WorkingSetup } from '../../../src/core/plan/setup-view.ts';
+import type { Shoot } from '../../../src/core/plan/shoot.ts';
+import { toneMarks } from '../../../src/core/plan/tone-marks.ts';
+import { defined } from '../../support/defined.ts';
+import { demoMinute, viewOfMinute } from '../../support/demo-minute.ts';
+
+const working = (view: SetupView): WorkingSetup => {
+  if (!view.answer.ok) throw new Error(`expected a recipe: ${JSON.stringify(view.answer.problem)}`);
+  return view.answer.value;
+};
+
+/** One person at the pier, the sky a stop under: room on every side. */
+const roomy = together(
+  editSetup('quartet', { people: 1, holdStops: 1 }),
+  editLight('quartet', 'key', { distanceM: 2.5 }),
+  editLight('quartet', 'fill', { distanceM: 2.8 }),
+);
+
+const minute = (ids: readonly string[] | null, ...edits: readonly Edit<Shoot>[]): SetupCaseInput =>
+  demoMinute(
+    'quartet',
+    '20:00',
+    'clear',
+    roomy,
+    editSetup('quartet', {
+      pinnedFilterIds:
+        ids === null ? null : Object.fromEntries(ids.map((id) => [id, true as const])),
+    }),
+    ...edits,
+  );
+
+const withKit = (asked: SetupCaseInput, change: (kit: Kit) => void): SetupCaseInput => ({
+  ...asked,
+  kit: produce(asked.kit, (draft) => change(draft)),
+});
+
+const viewOf = (...asked: Parameters<typeof minute>): SetupView => viewOfMinute(minute(...asked));
+
+const stackOf = (asked: SetupCaseInput): LensStack =>
+  defined(lensStack(viewOfMinute(asked), asked.kit));
+
+describe('filters pinned before the lens', () => {
+  test('ND and a colour filter take from flash and ambient alike: the power stays, what is in hand too', () => {
+    const bare = working(viewOf([])).recipe;
+    for (const ids of [['nd-2'], ['blue-80a'], ['nd-2', 'blue-80a']]) {
+      const { recipe } = working(viewOf(ids));
+      expect(recipe.inHandStops).toBeCloseTo(bare.inHandStops, 9);
+      const shutterStops = Math.log2(recipe.shutterS / bare.shutterS);
+      for (const [place, light] of recipe.lights.entries()) {
+        const power = light.powerStops - defined(bare.lights[place]).powerStops;
+        // The head's tenth, and a third of a click on camera.
+        expect(Math.abs(power - shutterStops)).toBeLessThan(0.45);
+      }
+    }
+  });
+
+  test('an 80A of two stops opens the camera by two stops, as its factor of 4 says', () => {
+    const ev = (ids: readonly string[]): number => {
+      const { shutterS, fNumber, iso } = working(viewOf(ids)).recipe;
+      return Math.log2((fNumber ** 2 / shutterS) * (100 / iso));
+    };
+    expect(Math.abs(ev([]) - ev(['blue-80a']) - 2)).toBeLessThan(0.34);
+  });
+
+  test('a graduated filter clear of the faces darkens the sky and costs the flash nothing', () => {
+    const bare = viewOf([]);
+    const high = viewOf(['grad-2'], editSetup('quartet', { graduationFraction: 0.25 }));
+    const stack = defined(lensStack(high, minute([]).kit));
+    expect(stack.graduated?.faceStops).toBe(0);
+    const taken = defined(stack.graduated?.patchStops);
+    expect(taken).toBeGreaterThan(0);
+    expect(high.input.otherFilterStops).toBe(0);
+    expect(working(high).recipe.inHandStops - working(bare).recipe.inHandStops).toBeCloseTo(
+      taken,
+      6,
+    );
+  });
+
+  test('over the whole picture it is plain ND: nothing is gained', () => {
+    const bare = working(viewOf([])).recipe;
+    const low = viewOf(
+      ['grad-2'],
+      editSetup('quartet', { graduationFraction: -0.5, framing: lowFraming }),
+    );
+    expect(low.question.faceFilterStops).toBeCloseTo(2, 6);
+    const own = working(viewOf([], editSetup('quartet', { framing: lowFraming }))).recipe;
+    expect(working(low).recipe.inHandStops).toBeCloseTo(own.inHandStops, 1);
+    expect(bare.inHandStops).toBeGreaterThan(0);
+  });
+
+  test('a head that crosses the line loses stops, and the flash makes them up', () => {
+    const at = (graduationFraction: number): LensStack =>
+      stackOf(minute(['grad-2'], editSetup('quartet', { graduationFraction })));
+    const face = defined(at(0).graduated);
+    expect(face.crownStops).toBeGreaterThanOrEqual(face.faceStops);
+    expect(at(-0.3).graduated?.faceStops).toBeGreaterThan(0.3);
+    expect(at(-0.3).evenStops).toBeCloseTo(defined(at(-0.3).graduated).faceStops, 9);
+  });
+
+  test('a polariser is judged at its middle: in hand by as much more as it then darkens the patch', () => {
+    const bare = working(viewOf([])).recipe;
+    const view = viewOf(['polariser']);
+    const range = defined(defined(lensStack(view, minute([]).kit)).polariser).patch;
+    expect(view.input.otherFilterStops).toBe(1.5);
+    expect(working(view).recipe.inHandStops - bare.inHandStops).toBeCloseTo(range.middleStops, 6);
+    expect(working(view).forward.lands).toBe(true);
+  });
+
+  test('every mix of them lands by the second path', () => {
+    const all = ['nd-2', 'nd-3', 'polariser', 'grad-2', 'blue-80a'];
+    for (let mix = 0; mix < 2 ** all.length; mix += 1) {
+      const ids = all.filter((_, place) => (mix & (1 << place)) !== 0);
+      const view = viewOf(ids, editSetup('quartet', { graduationFraction: 0.1 }));
+      if (view.answer.ok) expect(view.answer.value.forward.lands).toBe(true);
+      else expect(view.answer.problem.kind).toBe('no-setting');
+    }
+  });
+
+  test('the day’s column stands on the same references', () => {
+    const asked = minute(
+      ['grad-2', 'polariser'],
+      editSetup('quartet', { graduationFraction: 0.1 }),
+    );
+    const view = viewOfMinute(asked);
+    const { skyFilters: _, ...scene } = view.scene;
+    const column = setupColumn({
+      scene,
+      question: view.question,
+      date: asked.shoot.date,
+      stepMin: 10,
+    });
+    const at = column.instantMs.indexOf(asked.instantMs);
+    const { recipe } = working(view);
+    expect(column.referenceEv[at]).toBeCloseTo(view.referenceEv, 6);
+    expect(column.reachEv[at]).toBeCloseTo(recipe.reachEv, 6);
+    expect(column.inHandStops[at]).toBeCloseTo(recipe.inHandStops, 6);
+    expect(recipe.reachEv - view.referenceEv).toBeCloseTo(recipe.inHandStops, 6);
+  });
+});
+
+const lowFraming = {
+  ...defined(demoMinute('quartet', '20:00', 'clear').shoot.spots.pier).framing,
+  tiltDeg: -4,
+};
+
+describe('variable ND', () => {
+  const variable =
+    (change: Partial<Filter> = {}) =>
+    (kit: Kit) => {
+      Object.assign(defined(kit.filters['nd-3']), {
+        kind: 'variable-nd',
+        stops: 2,
+        maxStops: 5,
+        ...change,
+      });
+    };
+
+  test('pinned, the recipe turns it: to about what the wished aperture takes', () => {
+    const asked = withKit(minute(['nd-3'], editSetup('quartet', { wishFNumber: 2.8 })), variable());
+    const { filters, recipe } = working(viewOfMinute(asked));
+    expect(filters).toHaveLength(1);
+    expect(filters[0]?.stops).toBeCloseTo(recipe.ndStops, 9);
+    expect(recipe.ndStops).toBeGreaterThanOrEqual(2);
+    expect(recipe.ndStops).toBeLessThanOrEqual(5);
+    expect(Math.abs(recipe.fNumber - 2.8)).toBeLessThan(0.6);
+  });
+
+  test('free, it is among what the solver takes', () => {
+    const asked = withKit(minute(null, editSetup('quartet', { wishFNumber: 2 })), variable());
+    expect(ndFor({ threadMm: 82 }, asked.kit).map(([id]) => id)).toEqual(['nd-2', 'nd-3']);
+    const view = viewOfMinute(asked);
+    expect(view.input.ndStacks?.map(({ stops }) => stops)).toContain(5);
+    expect(working(view).forward.lands).toBe(true);
+  });
+});
+
+describe('what a stack comes to', () => {
+  test('one ring of 5 mm fits a zoom at its shortest, two do not', () => {
+    const wide = editSetup('quartet', {
+      framing: { ...lowFraming, focalLengthMm: 24, tiltDeg: 8 },
+    });
+    const one = stackOf(minute(['nd-2'], wide));
+    expect(one.roomMm).toBeCloseTo(5, 6);
+    expect(one.figures.depthMm).toBeLessThanOrEqual(one.roomMm);
+    const two = stackOf(minute(['nd-2', 'nd-3'], wide));
+    expect(two.figures.depthMm).toBeGreaterThan(two.roomMm);
+  });
+
+  test('the solver stacks no deeper than the lens takes', () => {
+    const at = (focalLengthMm: number): number =>
+      Math.max(
+        ...(
+          viewOf(
+            null,
+            editSetup('quartet', { framing: { ...lowFraming, focalLengthMm, tiltDeg: 8 } }),
+          ).input.ndStacks ?? []
+        ).map(({ filters }) => filters.length),
+      );
+    expect(at(24)).toBe(1);
+    expect(at(50)).toBe(2);
+  });
+
+  test('a narrower filter cuts the corners off and a wider one takes a step ring', () => {
+    const fits = (threadMm: number): string | undefined =>
+      stackOf(
+        withKit(minute(['nd-2']), (kit) => {
+          Object.assign(defined(kit.filters['nd-2']), { threadMm });
+        }),
+      ).threads[0]?.fit;
+    expect(fits(67)).toBe('cuts-corners');
+    expect(fits(95)).toBe('step-ring');
+  });
+
+  test('autofocus looks through the stack: each stop of it is a stop darker', () => {
+    const dark = stackOf(minute(['nd-2', 'nd-3'])).focus;
+    const bare = stackOf(minute([])).focus;
+    expect(bare.faceEv - dark.faceEv).toBeCloseTo(5, 9);
+    expect(dark.limitEv).toBe(bare.limitEv);
+  });
+
+  test('a stack no exposure opens is said by how much, and unpinning it is offered', () => {
+    const asked = withKit(minute(['nd-3', 'blue-80a']), (kit) => {
+      Object.assign(defined(kit.filters['nd-3']), { stops: 20 });
+    });
+    const view = viewOfMinute(asked);
+    expect(view.answer.ok).toBe(false);
+    if (view.answer.ok) return;
+    expect(view.answer.problem).toMatchObject({ kind: 'no-setting', limit: 'too-dark' });
+    expect(defined(lensStack(view, asked.kit)).shutByStops).toBeGreaterThan(3);
+    expect(view.answer.problem.fixes.map(({ kind }) => kind)).toContain('unpin-nd');
+  });
+});
+
+describe('the predicted frame behind filters', () => {
+  const SIZE = { widthPx: 300, heightPx: 200 };
+  const decode = (byte: number): number => {
+    const encoded = byte / 255;
+    return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
+  };
+
+  /** Mean luminance of the picture's sky, no figures before it, against mid-grey. */
+  function skyStops(view: SetupView): number {
+    const scene = { ...frameScene(view, working(view), SIZE), figures: [], skyline: [] };
+    const { rgba } = predictedFrame(scene);
+    let [sum, count] = [0, 0];
+    const horizon = Math.floor(SIZE.heightPx * 0.5);
+    for (let pixel = 0; pixel < horizon * SIZE.widthPx; pixel += 1) {
+      const [r, g, b] = [0, 1, 2].map((channel) => decode(rgba[4 * pixel + channel] ?? 0)) as [
+        number,
+        number,
+        number,
+      ];
+      sum += 0.2126 * r + 0.7152 * g + 0.0722 * b;
+      count += 1;
+    }
+    return Math.log2(sum / count / 0.18);
+  }
+
+  const even = (...ids: readonly string[]): SetupView =>
+    viewOfMinute(
+      demoMinute(
+        'quartet',
+        '20:00',
+        'bright-overcast',
+        roomy,
+        editSetup('quartet', {
+          pinnedFilterIds: Object.fromEntries(ids.map((id) => [id, true as const])),
+          graduationFraction: 0.5,
+          framing: { ...lowFraming, tiltDeg: 20 },
+          whiteBalanceKelvin: 6500,
+        }),
+      ),
+    );
+
+  test('a graduated filter takes from the painted sky what the tone scale says', () => {
+    const view = even('grad-2');
+    const mean = toneMarks(view).find(({ name }) => name === 'sky-mean');
+    const plain = { ...frameScene(view, working(view), SIZE), figures: [], skyline: [] };
+    const { rgba } = predictedFrame(plain);
+    const tones: number[] = [];
+    for (let pixel = 0; pixel < SIZE.heightPx * SIZE.widthPx; pixel += 1) {
+      const [r, g, b] = [0, 1, 2].map((channel) => decode(rgba[4 * pixel + channel] ?? 0)) as [
+        number,
+        number,
+        number,
+      ];
+      tones.push(0.2126 * r + 0.7152 * g + 0.0722 * b);
+    }
+    // Tilted up by 20°, the whole picture is sky; an overcast is not polarised and has one colour.
+    const seen = Math.log2(tones.reduce((sum, tone) => sum + tone, 0) / tones.length / 0.18);
+    expect(Math.abs(seen - defined(mean).stops)).toBeLessThan(0.05);
+  });
+
+  test('a blue filter turns it blue at about the same luminance', () => {
+    const [plain, blue] = [even(), even('blue-80a')];
+    const gains = frameScene(blue, working(blue), SIZE).lensGains;
+    expect(gains[2]).toBeGreaterThan(1.5 * gains[0]);
+    expect(Math.abs(skyStops(blue) - skyStops(plain))).toBeLessThan(0.2);
+  });
+});
