@@ -116,7 +116,7 @@ export const FOLDER_RULES: readonly FolderRule[] = [
   {
     folder: 'app/shell',
     mayImport: ['app', 'core'],
-    packages: ['react', 'virtual:pwa-register', 'workbox-window'],
+    packages: ['react'],
   },
   {
     folder: '',

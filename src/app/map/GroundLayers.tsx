@@ -54,8 +54,8 @@ export function GroundLayers(props: GroundLayersProps): ReactNode {
   const shadows = useMemo(() => ({ field, sun, date, darkness }), [field, sun, date, darkness]);
   const chosenKey = held?.key ?? null;
   const standing = useMemo(
-    () => ({ shapes, ink: colours.ink, ground: colours.coast, chosenKey }),
-    [shapes, colours, chosenKey],
+    () => ({ shapes, ink: colours.ink, chosenKey }),
+    [shapes, colours.ink, chosenKey],
   );
   const sketch = useMemo(
     () => ({ corners, closed: draws === 'ring', ink: colours.ink }),

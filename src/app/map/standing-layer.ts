@@ -5,7 +5,6 @@ import { placingOf, type GroundShapes } from './ground-shapes.ts';
 export type StandingLook = {
   readonly shapes: GroundShapes;
   readonly ink: string;
-  readonly ground: string;
   /** Drawn stronger. */
   readonly chosenKey: string | null;
 };
@@ -14,16 +13,18 @@ type Stroke = { readonly widthPx: number; readonly dash: readonly number[]; read
 
 /** Told apart by fill and edge, not by colour. */
 const STROKES: Readonly<Record<ObstacleKind, Stroke>> = {
-  building: { widthPx: 1, dash: [], fill: 0.75 },
+  building: { widthPx: 1, dash: [], fill: 0.5 },
   wall: { widthPx: 3, dash: [], fill: 0.3 },
-  trees: { widthPx: 1.5, dash: [2, 2.5], fill: 0.35 },
+  trees: { widthPx: 1.5, dash: [2, 2.5], fill: 0.2 },
 };
 
+/** Of the map's ink. */
+const EDGE = 0.7;
 const LEAST_PX = 1;
 
 /** What stands on the ground: buildings full, trees light with a dotted edge, walls as lines. */
 export const paintStanding: GroundPainter<StandingLook> = (context, view, look) => {
-  const { shapes, ink, ground, chosenKey } = look;
+  const { shapes, ink, chosenKey } = look;
   context.lineJoin = 'round';
   for (const [kind, stroke] of Object.entries(STROKES)) {
     const which = shapes.outlines.flatMap((outline, index) =>
@@ -33,16 +34,17 @@ export const paintStanding: GroundPainter<StandingLook> = (context, view, look) 
     for (const index of which)
       if (shapes.outlines[index]?.closed) addOutline(context, shapes, index, view);
     context.globalAlpha = stroke.fill;
-    context.fillStyle = ground;
+    context.fillStyle = ink;
     context.fill('nonzero');
     for (const index of which)
       if (!shapes.outlines[index]?.closed) addOutline(context, shapes, index, view);
-    context.globalAlpha = 1;
+    context.globalAlpha = EDGE;
     context.setLineDash([...stroke.dash]);
     context.lineWidth = stroke.widthPx;
-    context.strokeStyle = ground;
+    context.strokeStyle = ink;
     context.stroke();
   }
+  context.globalAlpha = 1;
   const chosen = shapes.outlines.findIndex(({ key }) => key === chosenKey);
   if (chosen < 0) return;
   context.beginPath();

@@ -1,5 +1,8 @@
 import { Suspense, useEffect, useState, type ReactNode } from 'react';
 
+/** The first figures have the network and the processor to themselves so long. */
+const AFTER_MS = 400;
+
 /** A part below the first figures, fetched and drawn once they stand and the page has time. */
 export function Later({
   when,
@@ -12,7 +15,7 @@ export function Later({
   useEffect(
     function waitForTime() {
       if (!when) return undefined;
-      const wait = setTimeout(() => setDue(true), 0);
+      const wait = setTimeout(() => setDue(true), AFTER_MS);
       return () => clearTimeout(wait);
     },
     [when],

@@ -7,9 +7,9 @@ const SHORTEST_COUNTED_PER_DIAGONAL = 0.65;
 
 /**
  * How deep a stack of rings may be before it cuts the corners of the picture. A lens takes one usual
- * ring at its shortest focal length; a corner's light comes in under half the diagonal field, so the
- * depth that clears it grows with the focal length. Common practice, to be looked at through the
- * finder, stopped down. [lightingPractice]
+ * ring at its shortest focal length. The light of a corner comes in under half the diagonal field,
+ * tan = diagonal / 2f, and depth times that tangent is what is cut: so the depth grows with the focal
+ * length. Common practice, to be looked at through the finder, stopped down. [lightingPractice]
  */
 export const stackRoomMm = (lens: {
   readonly focalLengthMm: number;
@@ -18,8 +18,7 @@ export const stackRoomMm = (lens: {
 }): number => {
   const { focalLengthMm, shortestMm, sensorDiagonalMm } = lens;
   const tightestMm = Math.min(shortestMm, SHORTEST_COUNTED_PER_DIAGONAL * sensorDiagonalMm);
-  const halfDiagonal = (focalMm: number): number => sensorDiagonalMm / (2 * focalMm);
-  return (USUAL_RING_MM * halfDiagonal(tightestMm)) / halfDiagonal(focalLengthMm);
+  return (USUAL_RING_MM * focalLengthMm) / tightestMm;
 };
 
 export type ThreadFit = 'fits' | 'step-ring' | 'cuts-corners' | 'not-known';

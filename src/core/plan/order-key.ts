@@ -27,12 +27,17 @@ export const inOrder = <Entry extends { readonly order: string }>(
 const compare = (first: string, second: string): number =>
   first < second ? -1 : first > second ? 1 : 0;
 
-/** The key of a new last entry. */
+/** The key of a new last entry: one letter longer every 25 entries. */
 export const orderKeyAtEnd = (
   entries: Readonly<Record<string, { readonly order: string }>>,
-): string => {
-  const last = inOrder(entries).at(-1);
-  return orderKeyBetween(last?.[1].order ?? '', '');
+): string => keyAfter(inOrder(entries).at(-1)?.[1].order ?? '');
+
+const keyAfter = (last: string): string => {
+  if (last === '') return orderKeyBetween('', '');
+  const letter = last.charCodeAt(last.length - 1) - A;
+  return letter < LETTERS - 1
+    ? last.slice(0, -1) + String.fromCharCode(A + letter + 1)
+    : `${last}b`;
 };
 
 /** A map whose entries get their order as they are written. */

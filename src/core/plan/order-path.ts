@@ -1,8 +1,10 @@
 import { START_STEP_MIN } from './order-day.ts';
 import { MINUTE_DUST, type OrderTable } from './order-table.ts';
 
+export type OrderStep = { readonly setup: number; readonly slot: number };
+
 /** Setups of a table and their slots, in the order of the day. */
-export type OrderPath = readonly { readonly setup: number; readonly slot: number }[];
+export type OrderPath = readonly OrderStep[];
 
 export type OrdersFound = {
   readonly path: OrderPath;
@@ -10,18 +12,22 @@ export type OrdersFound = {
   readonly withEach: readonly (OrderPath | null)[];
 };
 
-/** When the last setup of a path is back in the car, in minutes from the day's start. */
-export function endMinOf({ setups, moves, firstSlot }: OrderTable, path: OrderPath): number {
-  const last = path.at(-1);
-  const setup = last && setups[last.setup];
-  return setup === undefined ? 0 : moves.leaveMin(setup, START_STEP_MIN * (firstSlot + last!.slot));
+/** When a setup that starts at a slot is back in the car, in minutes from the day's start. */
+export function leaveMinOf({ setups, moves, firstSlot }: OrderTable, step: OrderStep): number {
+  const setup = setups[step.setup];
+  return setup === undefined
+    ? Infinity
+    : moves.leaveMin(setup, START_STEP_MIN * (firstSlot + step.slot));
 }
 
-/** Whether of two orders of one worth the first is over later, or with fewer setups at one time. */
-export function laterThan(table: OrderTable, first: OrderPath, second: OrderPath): boolean {
-  const laterMin = endMinOf(table, first) - endMinOf(table, second);
-  return Math.abs(laterMin) > MINUTE_DUST ? laterMin > 0 : first.length < second.length;
-}
+/** How an order ends, and with how many setups. */
+export type OrderEnd = { readonly endMin: number; readonly placed: number };
+
+/** Of two orders of one worth that which is over earlier goes first, then that with more setups. */
+export const isBetterEnd = (one: OrderEnd, other: OrderEnd): boolean =>
+  Math.abs(one.endMin - other.endMin) > MINUTE_DUST
+    ? one.endMin < other.endMin
+    : one.placed > other.placed;
 
 /** What a path brings, prizes and prices counted, added up in the order of the day. */
 export const sumOf = ({ gain, price, slots, count }: OrderTable, path: OrderPath): number =>

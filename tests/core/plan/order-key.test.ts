@@ -58,4 +58,17 @@ describe('order keys', () => {
     for (const { order } of Object.values(entries)) expect(last > order).toBe(true);
     expect(orderKeyAtEnd({})).toMatch(/^[a-z]+$/);
   });
+
+  test('a thousand entries added one after the other keep keys that the schema takes', () => {
+    const entries: Record<string, { order: string }> = {};
+    let before = '';
+    for (let entry = 0; entry < 1000; entry += 1) {
+      const order = orderKeyAtEnd(entry === 0 ? {} : { last: { order: before } });
+      expect(order > before).toBe(true);
+      before = order;
+    }
+    entries.last = { order: before };
+    expect(before).toMatch(/^[a-z]{1,80}$/);
+    expect(orderKeyBetween(before, '') > before).toBe(true);
+  });
 });

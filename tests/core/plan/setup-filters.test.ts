@@ -74,8 +74,10 @@ describe('filters pinned before the lens', () => {
   });
 
   test('a graduated filter clear of the faces darkens the sky and costs the flash nothing', () => {
-    const bare = viewOf([]);
-    const high = viewOf(['grad-2'], editSetup('quartet', { graduationFraction: 0.25 }));
+    // The hold counts from a patch high in the sky.
+    const patch = { xFraction: 0.25, yFraction: 0.35, widthFraction: 0.1, heightFraction: 0.1 };
+    const bare = viewOf([], editSetup('quartet', { patch }));
+    const high = viewOf(['grad-2'], editSetup('quartet', { patch, graduationFraction: 0.25 }));
     const stack = defined(lensStack(high, minute([]).kit));
     expect(stack.graduated?.faceStops).toBe(0);
     const taken = defined(stack.graduated?.patchStops);

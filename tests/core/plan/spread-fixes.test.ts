@@ -9,7 +9,7 @@ import {
   type Edit,
 } from '../../../src/core/plan/edits.ts';
 import type { SetupCaseInput } from '../../../src/core/plan/setup-case.ts';
-import { fixEdit, type SetupChange } from '../../../src/core/plan/setup-fix.ts';
+import { changeEdit, fixEdit, type SetupChange } from '../../../src/core/plan/setup-fix.ts';
 import type { Shoot } from '../../../src/core/plan/shoot.ts';
 import { isTooUneven, sideSpreads } from '../../../src/core/plan/side-spread.ts';
 import { spreadFixes, type SpreadFix } from '../../../src/core/plan/spread-fixes.ts';
@@ -30,9 +30,11 @@ function weaker(change: SetupChange, asked: SetupCaseInput): Edit<Shoot> | null 
   const { setupId } = asked;
   switch (change.kind) {
     case 'distance':
-      return editLight(setupId, defined(change.lightIds[0]), {
-        distanceM: change.distanceM - 0.05,
-      });
+      return together(
+        ...change.lightIds.map((id) =>
+          editLight(setupId, id, { distanceM: change.distanceM - 0.05 }),
+        ),
+      );
     case 'feather':
       return editLight(setupId, change.lightId, { featherDeg: change.featherDeg - 1 });
     case 'height': {
@@ -63,8 +65,12 @@ function expectToEven(asked: SetupCaseInput): readonly SpreadFix[] {
     const judged = judgeRecipe(defined(made.input));
     expect(judged.inHandStops, what).toBeCloseTo(fix.inHandStops, 9);
     expect(inHandStops - judged.inHandStops, what).toBeCloseTo(fix.costsStops, 9);
-    const less = weaker(defined(fix.changes[0]), asked);
-    if (less !== null) expect(unevenSides(after(asked, less)), what).toContain(fix.role);
+    const less = weaker(defined(fix.changes.at(-1)), asked);
+    const others = fix.changes
+      .slice(0, -1)
+      .map((change) => defined(changeEdit(asked.setupId, change)));
+    if (less !== null)
+      expect(unevenSides(after(asked, together(...others, less))), what).toContain(fix.role);
   }
   return fixes;
 }
@@ -148,6 +154,27 @@ describe('what is offered', () => {
     };
     const mirror = spreadFixes(owning).find(({ changes }) => changes[0]?.kind === 'mirror');
     expect(mirror?.changes[0]).toMatchObject({ owned: true });
+  });
+
+  test('where turning or doubling alone is not enough, it goes together with a step back that costs less than back alone', () => {
+    const asked = demoMinute(
+      'quartet',
+      '20:30',
+      'clear',
+      editSetup('quartet', { spreadLimitStops: 0.4, rows: 2, people: 7 }),
+      editLight('quartet', 'key', {
+        modifierId: 'octabox',
+        diffuser: true,
+        angleDeg: 35,
+        distanceM: 4.2,
+      }),
+    );
+    const fixes = expectToEven(asked).filter(({ role }) => role === 'key');
+    const kinds = fixes.map(({ changes }) => changes.map(({ kind }) => kind).join('+'));
+    expect(kinds).toContain('distance');
+    expect(kinds).toContain('mirror+distance');
+    const costs = (kind: string): number => defined(fixes[kinds.indexOf(kind)]).costsStops;
+    expect(costs('mirror+distance')).toBeLessThan(costs('distance'));
   });
 
   test('a pinned distance keeps the light where it stands', () => {

@@ -10,6 +10,7 @@ import { useEditShoot } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { SelectField } from '../../ui/SelectField.tsx';
 import { cameraText } from './camera-text.ts';
+import { Declination } from './Declination.tsx';
 import { SensorFields } from './SensorFields.tsx';
 
 type FramingFieldsProps = { readonly spotId: string; readonly spot: Spot };
@@ -36,6 +37,7 @@ export const FramingFields = memo(function FramingFields({
         sees {horizontalFieldDeg(projected).toFixed(0)}° across and{' '}
         {verticalFieldDeg(projected).toFixed(0)}° up and down
       </p>
+      <Declination spot={spot} bearingDeg={framing.bearingDeg} />
       <div className="fields">
         <NumberField
           label="Bearing"

@@ -13,6 +13,7 @@ import { useGroundView } from '../../state/ground-view.ts';
 import { useHoldDay } from '../../state/hold-days.ts';
 import { look, useView } from '../../state/view.ts';
 import { AddSpot } from './AddSpot.tsx';
+import { useDeclinationAt } from './Declination.tsx';
 import { CompareButton } from './CompareButton.tsx';
 import { InOutButton } from './InOutButton.tsx';
 import { GroundMap, GroundPanel, GroundSheet } from './ground/GroundPanel.tsx';
@@ -33,6 +34,7 @@ export function ScoutScreen(): ReactNode {
   const hold = useHoldDay(scouted?.setup?.[0] ?? null);
   const places = useSpotPlaces();
   const tiles = useMapTiles();
+  const declinationAt = useDeclinationAt();
   const [adding, setAdding] = useState(false);
   const drawing = useGroundView(({ tool }) => tool !== null);
   const outline = useOutlineOnce();
@@ -89,6 +91,8 @@ export function ScoutScreen(): ReactNode {
           selectedId={scouted?.id ?? null}
           ringRangeEv={ringRangeEv}
           tiles={tiles.tiles}
+          localMap={tiles.local.map}
+          declinationAt={declinationAt}
           adding={adding}
           drawing={drawing}
           onSelect={select}

@@ -24,7 +24,7 @@ export function ringKeeper(): (
   };
 }
 
-const MOST_KEPT = 200;
+const MOST_KEPT = 1000;
 
 function ringReader(spot: Spot, condition: Shoot['condition']): Reader {
   const read = skyRingReader({ place: placeOf(spot), skyline: skylineOf(spot), condition });

@@ -1,3 +1,4 @@
+import './light-report.css';
 import { useMemo, type ReactNode } from 'react';
 
 import type { SetupCaseInput } from '../../../core/plan/setup-case.ts';
@@ -66,7 +67,11 @@ function List({
 
 function Row({ fix, asked, view }: SpreadFixesProps & { readonly fix: SpreadFix }): ReactNode {
   const edit = useEditShoot();
-  const { sentence, blocked } = fixText(fix, { base: view, kit: asked.kit });
+  const { sentence, blocked } = fixText(fix, {
+    base: view,
+    kit: asked.kit,
+    spread: 'said beside it',
+  });
   const made = fixEdit(asked.setupId, fix);
   return (
     <li data-spread-fix={fixKind(fix)}>

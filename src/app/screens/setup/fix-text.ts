@@ -6,7 +6,12 @@ import { fixEdit, type SetupChange, type SetupFix } from '../../../core/plan/set
 import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { bearingText, inHandText, metres, tenths } from '../../ui/figure-text.ts';
 
-type Known = { readonly base: Pick<SetupView, 'setup' | 'sources' | 'answer'>; readonly kit: Kit };
+type Known = {
+  readonly base: Pick<SetupView, 'setup' | 'sources' | 'answer'>;
+  readonly kit: Kit;
+  /** How far the faces differ after a move; absent: said with it. */
+  readonly spread?: 'said beside it';
+};
 
 export type FixText = {
   /** 'Closer: key at 1.85 m (ends of the group differ by 0.9)' */
@@ -55,12 +60,12 @@ const notOwnedText = (fix: SetupFix): string | null =>
     ? 'The kit does not hold so many of this head.'
     : null;
 
-function changeText(change: SetupChange, { base, kit }: Known): string {
+function changeText(change: SetupChange, { base, kit, spread }: Known): string {
   const rolesOf = (ids: readonly string[]): string =>
     ids.map((id) => base.setup.lights[id]?.role ?? 'light').join(' and ');
   switch (change.kind) {
     case 'distance':
-      return `${change.closer ? 'Closer' : 'Farther'}: ${rolesOf(change.lightIds)} at ${metres(change.distanceM)}${endsText(change, base)}`;
+      return `${change.closer ? 'Closer' : 'Farther'}: ${rolesOf(change.lightIds)} at ${metres(change.distanceM)}${spread === undefined ? endsText(change, base) : ''}`;
     case 'part-off':
       return `Take the ${change.part} off the ${rolesOf([change.lightId])}`;
     case 'part-on':

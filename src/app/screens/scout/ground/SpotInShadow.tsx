@@ -3,6 +3,7 @@ import { useDeferredValue, useMemo, type ReactNode } from 'react';
 import type { Spot } from '../../../../core/plan/shoot.ts';
 import { clockTime } from '../../../../core/units/civil-time.ts';
 import type { Standing } from '../../../state/standing.ts';
+import { nearStanding } from './near-standing.ts';
 import { spotShade, type SpotShade } from './spot-shade.ts';
 
 export type SpotShadowProps = {
@@ -17,15 +18,14 @@ export type SpotShadowProps = {
 export function SpotInShadow({ spot, minuteMs, date, standing }: SpotShadowProps): ReactNode {
   const atMs = useDeferredValue(minuteMs);
   const { latitudeDeg, longitudeDeg, elevationM } = spot;
+  const place = useMemo(
+    () => ({ latitudeDeg, longitudeDeg, elevationM }),
+    [latitudeDeg, longitudeDeg, elevationM],
+  );
+  const near = useMemo(() => nearStanding(standing, place), [standing, place]);
   const shade = useMemo(
-    () =>
-      spotShade({
-        place: { latitudeDeg, longitudeDeg, elevationM },
-        minuteMs: atMs,
-        date,
-        standing,
-      }),
-    [latitudeDeg, longitudeDeg, elevationM, atMs, date, standing],
+    () => spotShade({ place, minuteMs: atMs, date, near }),
+    [place, atMs, date, near],
   );
   return <p data-figure="spot-in-shadow">{shadeText(shade, spot, atMs)}</p>;
 }

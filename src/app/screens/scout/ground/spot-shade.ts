@@ -1,16 +1,10 @@
 import type { GeoPoint } from '../../../../core/place/geo-point.ts';
 import { isInShadow } from '../../../../core/skyline/in-shadow.ts';
-import { leastDistanceM } from '../../../../core/skyline/least-distance.ts';
-import { footAboveGroundM } from '../../../../core/skyline/obstacle.ts';
 import { sunPosition } from '../../../../core/sun-moon/sun-position.ts';
-import { tanDeg } from '../../../../core/units/angle.ts';
-import type { Standing } from '../../../state/standing.ts';
+import { mayHide, type NearStanding } from './near-standing.ts';
 
 const MS_PER_MIN = 60_000;
 const MIN_PER_DAY = 1440;
-
-/** Obstacles that rise less than this over the ground of the spot take no minute of sun from it. */
-const LEAST_RISE_DEG = 0.2;
 
 export type SpotShade =
   | { readonly kind: 'sun-down' }
@@ -22,13 +16,6 @@ export type SpotShade =
       readonly next: { readonly of: string; readonly fromMs: number } | null;
     };
 
-/** Those that may stand between a spot and the sun at some hour. */
-export const nearEnough = (standing: readonly Standing[], place: GeoPoint): readonly Standing[] =>
-  standing.filter(({ obstacle }) => {
-    const riseM = obstacle.heightM + footAboveGroundM(obstacle, place);
-    return riseM > leastDistanceM(obstacle.outline, place) * tanDeg(LEAST_RISE_DEG);
-  });
-
 type Shade = { readonly sunIsUp: boolean; readonly of: string | null };
 
 /** Whose shadow the ground of a spot lies in at a minute, and for how long; to the minute. */
@@ -37,7 +24,7 @@ export function spotShade(asked: {
   readonly minuteMs: number;
   /** Civil date, for the leaves. */
   readonly date: string;
-  readonly standing: readonly Standing[];
+  readonly near: readonly NearStanding[];
 }): SpotShade {
   const shadeAt = shadeReader(asked);
   const now = shadeAt(asked.minuteMs);
@@ -59,21 +46,26 @@ export function spotShade(asked: {
 function shadeReader({
   place,
   date,
-  standing,
+  near,
 }: {
   readonly place: GeoPoint;
   readonly date: string;
-  readonly standing: readonly Standing[];
+  readonly near: readonly NearStanding[];
 }): (instantMs: number) => Shade {
-  const near = nearEnough(standing, place);
   return (instantMs) => {
     const sun = sunPosition(instantMs, place);
     if (!(sun.apparentAltitudeDeg > 0)) return { sunIsUp: false, of: null };
-    const blocks = (some: readonly Standing[]): boolean => {
-      const obstacles = some.map(({ obstacle }) => obstacle);
-      return isInShadow({ point: place, aboveGroundM: 0, sun, date, obstacles })?.blocked === true;
-    };
-    const of = blocks(near) ? (near.find((one) => blocks([one]))?.name ?? null) : null;
-    return { sunIsUp: true, of };
+    const hiding = near.find(
+      (one) =>
+        mayHide(one, sun) &&
+        isInShadow({
+          point: place,
+          aboveGroundM: 0,
+          sun,
+          date,
+          obstacles: [one.standing.obstacle],
+        })?.blocked === true,
+    );
+    return { sunIsUp: true, of: hiding?.standing.name ?? null };
   };
 }

@@ -1,9 +1,15 @@
 import { Body, Equator, Horizon, Observer } from 'astronomy-engine';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
 import { shadeText } from '../../../../../src/app/screens/scout/ground/SpotInShadow.tsx';
+import {
+  mayHide,
+  nearStanding,
+} from '../../../../../src/app/screens/scout/ground/near-standing.ts';
 import { spotShade } from '../../../../../src/app/screens/scout/ground/spot-shade.ts';
 import type { Standing } from '../../../../../src/app/state/standing.ts';
+import { isInShadow } from '../../../../../src/core/skyline/in-shadow.ts';
 import type { Corner, Obstacle } from '../../../../../src/core/skyline/obstacle.ts';
 
 const PLACE = { latitudeDeg: 45.6503, longitudeDeg: 13.7621, elevationM: 3 };
@@ -43,7 +49,12 @@ const westWall = standing('Quay shed', { outline: [at(-100, -5000), at(-100, 500
 
 const instant = (clock: string): number => Date.parse(`${DATE}T${clock}:00+02:00`);
 const ask = (clock: string, some: readonly Standing[]) =>
-  spotShade({ place: PLACE, minuteMs: instant(clock), date: DATE, standing: some });
+  spotShade({
+    place: PLACE,
+    minuteMs: instant(clock),
+    date: DATE,
+    near: nearStanding(some, PLACE),
+  });
 
 /**
  * The minute at which the sun, by another library, rises over the wall: tan h = 20 sin(azimuth)/100
@@ -116,4 +127,36 @@ test('it is said in the clock of the spot', () => {
   );
   expect(say({ kind: 'in-sun', next: null })).toContain('to sunset');
   expect(say({ kind: 'sun-down' })).toContain('down at 06:30');
+});
+
+test('what is passed over quickly never hides the sun: against the ray to it, any outline, any sun', () => {
+  const metres = fc.double({ min: -400, max: 400, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.array(fc.tuple(metres, metres), { minLength: 2, maxLength: 5 }),
+      fc.double({ min: 1, max: 80, noNaN: true }),
+      fc.double({ min: 0, max: 359.9, noNaN: true }),
+      fc.double({ min: 0.3, max: 85, noNaN: true }),
+      fc.boolean(),
+      (corners, heightM, azimuthDeg, apparentAltitudeDeg, closed) => {
+        const one = standing('any', {
+          kind: 'building',
+          closed,
+          outline: corners.map(([eastM, northM]) => at(eastM, northM)),
+          heightM,
+        });
+        const sun = { azimuthDeg, apparentAltitudeDeg };
+        const shade = isInShadow({
+          point: PLACE,
+          aboveGroundM: 0,
+          sun,
+          date: DATE,
+          obstacles: [one.obstacle],
+        });
+        if (shade?.blocked === true)
+          expect(nearStanding([one], PLACE).some((near) => mayHide(near, sun))).toBe(true);
+      },
+    ),
+    { numRuns: 3000 },
+  );
 });
