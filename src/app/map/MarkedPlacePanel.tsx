@@ -2,7 +2,7 @@ import type { Map as LeafletMap } from 'leaflet';
 import type { ReactNode } from 'react';
 import { useEffect, useMemo } from 'react';
 import type { GeoPoint } from '../../core/place/geo-point.ts';
-import { formatCoordinates } from '../../core/place/coordinates-text.ts';
+import { formatCoordinates } from '../../core/place/format-coordinates.ts';
 import { onMapNear } from './on-map-near.ts';
 import { drawPositionLayer, makePositionLayer } from './position-layer.ts';
 import { useMapLayer } from './use-map-layer.ts';

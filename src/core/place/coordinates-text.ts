@@ -36,17 +36,8 @@ export const parseCoordinates = (text: string): Parsed<GeoPoint> => {
   return ordered(first.value, second.value);
 };
 
-/** '45.6503° N, 13.7571° E': four decimals, 11 m or less. */
-export const formatCoordinates = ({ latitudeDeg, longitudeDeg }: GeoPoint): string =>
-  `${lettered(latitudeDeg, 'N', 'S')}, ${lettered(longitudeDeg, 'E', 'W')}`;
-
 const GEO_ADDRESS =
   /^geo:(-?\d+(?:\.\d+)?),(-?\d+(?:\.\d+)?)(?:,-?\d+(?:\.\d+)?)?(?:;crs=wgs84)?(?:;(?!crs=)[^;?]*)*(?:\?.*)?$/i;
-
-const lettered = (angleDeg: number, positive: string, negative: string): string => {
-  const digits = Math.abs(angleDeg).toFixed(4);
-  return `${digits}° ${angleDeg < 0 && Number(digits) !== 0 ? negative : positive}`;
-};
 
 const quoted = (text: string): string => `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
 

@@ -25,7 +25,11 @@ type SunAt = { readonly azimuthDeg: number; readonly apparentAltitudeDeg: number
 /** Reads a frame behind filters from the luminances that its samples have without them. */
 export function filteredFrame(
   samples: FrameSamples,
-  scene: { readonly framing: Framing; readonly condition: SkyCondition; readonly filters: SkyFilters },
+  scene: {
+    readonly framing: Framing;
+    readonly condition: SkyCondition;
+    readonly filters: SkyFilters;
+  },
 ): (luminanceCdM2: Float64Array, sun: SunAt, sky: SkyByTheSun) => FilteredFrame {
   const { framing, condition, filters } = scene;
   const read = frameReading(samples);

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatCoordinates, parseCoordinates } from '../../../src/core/place/coordinates-text.ts';
+import { parseCoordinates } from '../../../src/core/place/coordinates-text.ts';
+import { formatCoordinates } from '../../../src/core/place/format-coordinates.ts';
 
 const expectPoint = (text: string, latitudeDeg: number, longitudeDeg: number): void => {
   const result = parseCoordinates(text);

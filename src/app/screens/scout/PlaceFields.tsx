@@ -1,6 +1,7 @@
 import { memo, useMemo, useState, type ReactNode } from 'react';
 
-import { formatCoordinates, parseCoordinates } from '../../../core/place/coordinates-text.ts';
+import { parseCoordinates } from '../../../core/place/coordinates-text.ts';
+import { formatCoordinates } from '../../../core/place/format-coordinates.ts';
 import { editSpot } from '../../../core/plan/edits.ts';
 import type { Spot } from '../../../core/plan/shoot.ts';
 import { useEditShoot } from '../../state/documents.tsx';
@@ -28,8 +29,7 @@ export const PlaceFields = memo(function PlaceFields(props: PlaceFieldsProps): R
     edit(`${what} of ${spot.name}`, editSpot(spotId, fields));
   const options = useMemo(() => zoneOptions([spot.zone]), [spot.zone]);
   return (
-    <details open={places.findings[spotId] !== undefined}>
-      <summary data-open="place">Place and name</summary>
+    <>
       <TextField
         label="Name"
         field="spot-name"
@@ -76,7 +76,7 @@ export const PlaceFields = memo(function PlaceFields(props: PlaceFieldsProps): R
         onZone={(zone) => put('zone', { zone })}
         onElevation={(elevationM) => put('elevation', { elevationM })}
       />
-    </details>
+    </>
   );
 });
 

@@ -1,6 +1,7 @@
 import './scout.css';
-import { useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
+import { Suspense, useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
 
+import type { GeoPoint } from '../../../core/place/geo-point.ts';
 import { editSpotFraming } from '../../../core/plan/edits.ts';
 import { setupsAt } from '../../../core/plan/setup-light.ts';
 import { clockTime } from '../../../core/units/civil-time.ts';
@@ -12,7 +13,7 @@ import { useEditShoot, useShoot } from '../../state/documents.tsx';
 import { useGroundView } from '../../state/ground-view.ts';
 import { useHoldDay } from '../../state/hold-days.ts';
 import { look, useView } from '../../state/view.ts';
-import { AddSpot } from './AddSpot.tsx';
+import { AddSpot } from './lazy-sections.ts';
 import { useDeclinationAt } from './Declination.tsx';
 import { CompareButton } from './CompareButton.tsx';
 import { InOutButton } from './InOutButton.tsx';
@@ -59,7 +60,7 @@ export function ScoutScreen(): ReactNode {
     [shoot, edit],
   );
   const fitTo = useMemo(() => spots.map(({ point }) => point), [spots]);
-  const place: Parameters<typeof AddSpot>[0]['onPlace'] = (point, name) => {
+  const place = (point: GeoPoint, name: string | null): void => {
     setAdding(false);
     void places.add({ point, name, like: scouted?.spot ?? null });
   };
@@ -114,7 +115,11 @@ export function ScoutScreen(): ReactNode {
         </SpotMap>
       </div>
       <aside className="scout-sheet" aria-label="Spot">
-        {adding ? <AddSpot onPlace={place} onCancel={() => setAdding(false)} /> : null}
+        {adding ? (
+          <Suspense fallback={null}>
+            <AddSpot onPlace={place} onCancel={() => setAdding(false)} />
+          </Suspense>
+        ) : null}
         <GroundSheet spot={scouted?.spot ?? null} minuteMs={minuteMs} />
         {scouted === null ? (
           adding ? null : (

@@ -5,17 +5,16 @@ import { removeSpot } from '../../../core/plan/edits.ts';
 import { setupsAt } from '../../../core/plan/setup-light.ts';
 import type { Setup } from '../../../core/plan/setup-schema.ts';
 import type { Spot } from '../../../core/plan/shoot.ts';
-import { formatCoordinates } from '../../../core/place/coordinates-text.ts';
+import { formatCoordinates } from '../../../core/place/format-coordinates.ts';
 import { formatDate } from '../../../core/units/civil-time.ts';
 import { useEditShoot, useShoot } from '../../state/documents.tsx';
 import { say } from '../../state/view.ts';
 import { Folded } from '../../ui/Folded.tsx';
 import { Later } from '../../ui/Later.tsx';
 import { FramingFields } from './FramingFields.tsx';
-import { Photos, SiteNotes, SunInPicture } from './lazy-sections.ts';
+import { Photos, PlaceFields, SiteNotes, SunInPicture } from './lazy-sections.ts';
 import { holdLines, sunLines } from './light-sentences.ts';
 import { LightLines } from './LightLines.tsx';
-import { PlaceFields } from './PlaceFields.tsx';
 import { SkyFigures } from './SkyFigures.tsx';
 import { SkylineSection } from './skyline/SkylineSection.tsx';
 import type { SunDay } from './sun-day.ts';
@@ -59,7 +58,13 @@ export function SpotSheet(props: SpotSheetProps): ReactNode {
           <span data-figure="zone">{zoneText(spot.zone, sun.day.startMs)}</span>
         </p>
       </header>
-      <PlaceFields spotId={spotId} spot={spot} places={places} dateMs={sun.day.startMs} />
+      <Folded
+        summary="Place and name"
+        open="place"
+        byItself={places.findings[spotId] !== undefined}
+      >
+        <PlaceFields spotId={spotId} spot={spot} places={places} dateMs={sun.day.startMs} />
+      </Folded>
       <FramingFields spotId={spotId} spot={spot} />
       <SkylineSection
         spotId={spotId}

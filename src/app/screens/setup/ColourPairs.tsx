@@ -1,10 +1,6 @@
 import { useDeferredValue, useMemo, useState, type ReactNode } from 'react';
 
-import {
-  filterChoices,
-  gelChoices,
-  type ColourChoice,
-} from '../../../core/plan/colour-choices.ts';
+import { filterChoices, gelChoices, type ColourChoice } from '../../../core/plan/colour-choices.ts';
 import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { useEditShoot, useKit, useShoot } from '../../state/documents.tsx';
 import { NumberField } from '../../ui/NumberField.tsx';
@@ -81,7 +77,11 @@ function Choices({ choices, id }: ChoicesProps): ReactNode {
           <span className="quiet" data-figure={`${id}-${place}-cost`}>
             {costText(choice)}
           </span>
-          <button type="button" data-use={`${id}-${place}`} onClick={() => edit('colour pair', choice.edit)}>
+          <button
+            type="button"
+            data-use={`${id}-${place}`}
+            onClick={() => edit('colour pair', choice.edit)}
+          >
             Use this pair
           </button>
         </li>

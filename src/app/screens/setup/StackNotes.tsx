@@ -26,8 +26,9 @@ export function StackNotes({ view, kit }: StackNotesProps): ReactNode {
     <div className="stack-notes">
       {shutByStops > 0 ? (
         <p role="alert" data-note="shut-stack">
-          No exposure opens this stack: with the slowest shutter, the widest aperture and the highest
-          ISO that are allowed it is {tenths(shutByStops)} stops too dark. Take a filter off.
+          No exposure opens this stack: with the slowest shutter, the widest aperture and the
+          highest ISO that are allowed it is {tenths(shutByStops)} stops too dark. Take a filter
+          off.
         </p>
       ) : null}
       <ul>

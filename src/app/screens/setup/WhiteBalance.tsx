@@ -83,9 +83,7 @@ function Looks({ view }: { readonly view: SetupView }): ReactNode {
         ))}
         <Look name="Ambient on the face" figure="look-ambient" text={seenText(ambient)} />
         <Look
-          name={
-            view.light.skyInFrame?.patchIsFrame === true ? 'Sky in frame' : 'Sky in the patch'
-          }
+          name={view.light.skyInFrame?.patchIsFrame === true ? 'Sky in frame' : 'Sky in the patch'}
           figure="look-sky"
           text={seenText(sky)}
         />

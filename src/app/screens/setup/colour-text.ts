@@ -20,9 +20,7 @@ export function seenText(seen: SeenLight): string {
     mired === 0
       ? ''
       : `${seen.isBeyondKelvin ? 'more than ' : ''}${Math.abs(mired)} mired ${mired > 0 ? 'warmer' : 'bluer'}`,
-    Math.abs(green) < 2
-      ? ''
-      : `${Math.abs(green)} ${green > 0 ? 'greener' : 'more magenta'}`,
+    Math.abs(green) < 2 ? '' : `${Math.abs(green)} ${green > 0 ? 'greener' : 'more magenta'}`,
   ].filter((part) => part !== '');
   return parts.join(' and ');
 }

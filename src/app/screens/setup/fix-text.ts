@@ -62,7 +62,7 @@ const notOwnedText = (fix: SetupFix): string | null =>
 
 function changeText(change: SetupChange, { base, kit, spread }: Known): string {
   const rolesOf = (ids: readonly string[]): string =>
-    ids.map((id) => base.setup.lights[id]?.role ?? 'light').join(' and ');
+    ids.map((id) => base.setup.lights[id]?.role ?? 'the second').join(' and ');
   switch (change.kind) {
     case 'distance':
       return `${change.closer ? 'Closer' : 'Farther'}: ${rolesOf(change.lightIds)} at ${metres(change.distanceM)}${spread === undefined ? endsText(change, base) : ''}`;

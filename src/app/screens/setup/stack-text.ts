@@ -71,7 +71,9 @@ export function graduationText({ fromFraction, toFraction }: GraduatedOnPicture)
 
 const heightText = (fraction: number): string => {
   const percent = Math.round(Math.abs(fraction) * 100);
-  return percent === 0 ? 'the centre' : `${percent} % ${fraction > 0 ? 'over' : 'under'} the centre`;
+  return percent === 0
+    ? 'the centre'
+    : `${percent} % ${fraction > 0 ? 'over' : 'under'} the centre`;
 };
 
 /** What the graduated filter does to the highest head. */

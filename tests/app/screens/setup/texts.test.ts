@@ -15,7 +15,6 @@ import {
   filterText,
   meterText,
   originText,
-  whiteBalanceText,
 } from '../../../../src/app/ui/recipe-text.ts';
 import { powerText } from '../../../../src/app/ui/power-text.ts';
 import { underText } from '../../../../src/app/screens/setup/step-text.ts';
@@ -227,12 +226,6 @@ describe('words of a recipe', () => {
     expect(originText('metered', 0.2)).toBe('metered ± 0.2');
     expect(originText('guide-number', 0.9)).toBe('guide number ± 0.9');
     expect(originText('watt-seconds', 1.1)).toBe('watt-seconds, a guess ± 1.1');
-  });
-
-  test('a full CTO on the key: 1e6 / (1e6/5500 + 167) is 2900 K to the hundred', () => {
-    const gel = { order: 'a', name: 'Full CTO', stops: 1.1, miredShift: 167, greenStops: 0 };
-    expect(whiteBalanceText(gel)).toContain('2900 K');
-    expect(whiteBalanceText(null)).toBe('white balance daylight, 5500 K');
   });
 
   test('under and over are words, not signs', () => {

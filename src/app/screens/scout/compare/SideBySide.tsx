@@ -1,7 +1,7 @@
 import { useMemo, type ReactNode } from 'react';
 
 import { setupsAt } from '../../../../core/plan/setup-light.ts';
-import { formatCoordinates } from '../../../../core/place/coordinates-text.ts';
+import { formatCoordinates } from '../../../../core/place/format-coordinates.ts';
 import type { Spot } from '../../../../core/plan/shoot.ts';
 import { useShoot } from '../../../state/documents.tsx';
 import { defaultMinuteMs } from '../scout-minute.ts';

@@ -20,6 +20,9 @@ const LEAST_RISE_DEG = 0.2;
 /** For the flat map by which bearings are taken, and for the quick distance. */
 const SLACK_DEG = 0.5;
 const SURELY = 0.999;
+/** Nearer than this an outline may come round the place. */
+const AROUND_M = 1;
+const ALL_ROUND = { middleDeg: 0, halfWidthDeg: 180 };
 
 export const nearStanding = (all: readonly Standing[], place: GeoPoint): readonly NearStanding[] =>
   all.flatMap((standing) => {
@@ -27,7 +30,8 @@ export const nearStanding = (all: readonly Standing[], place: GeoPoint): readonl
     const riseM = heightM + footAboveGroundM(standing.obstacle, place);
     const leastM = leastDistanceM(outline, place);
     if (riseM <= leastM * tanDeg(LEAST_RISE_DEG)) return [];
-    return [{ standing, riseM, leastM, ...bearingsOf(outline, place) }];
+    const bearings = leastM < AROUND_M ? ALL_ROUND : bearingsOf(outline, place);
+    return [{ standing, riseM, leastM, ...bearings }];
   });
 
 /** Whether it has to be looked at for the sun at a place of the sky. */
@@ -38,7 +42,6 @@ export const mayHide = (
   leastM * tanDeg(sun.apparentAltitudeDeg) * SURELY <= riseM &&
   Math.abs(wrapDeg180(sun.azimuthDeg - middleDeg)) <= halfWidthDeg + SLACK_DEG;
 
-/** All round where the outline comes round the place, or nearly. */
 function bearingsOf(
   outline: readonly Corner[],
   { latitudeDeg, longitudeDeg }: GeoPoint,
@@ -51,7 +54,7 @@ function bearingsOf(
   let [atDeg, leastDeg, mostDeg] = [firstDeg, firstDeg, firstDeg];
   for (const bearingDeg of [...bearings.slice(1), firstDeg]) {
     const turnDeg = wrapDeg180(bearingDeg - atDeg);
-    if (Math.abs(turnDeg) > 90) return { middleDeg: 0, halfWidthDeg: 180 };
+    if (Math.abs(turnDeg) > 90) return ALL_ROUND;
     atDeg += turnDeg;
     leastDeg = Math.min(leastDeg, atDeg);
     mostDeg = Math.max(mostDeg, atDeg);

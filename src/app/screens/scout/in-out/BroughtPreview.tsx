@@ -1,7 +1,7 @@
 import { useState, type ReactNode } from 'react';
 
 import { inOrder } from '../../../../core/plan/order-key.ts';
-import { formatCoordinates } from '../../../../core/place/coordinates-text.ts';
+import { formatCoordinates } from '../../../../core/place/format-coordinates.ts';
 import { useShoot } from '../../../state/documents.tsx';
 import type { BroughtIn, Taken } from '../../../state/spot-files.ts';
 import { SelectField } from '../../../ui/SelectField.tsx';

@@ -6,7 +6,7 @@ import {
   WAYPOINT_LINES,
   type WaypointLine,
 } from '../../../../core/plan/waypoints-of.ts';
-import { formatCoordinates } from '../../../../core/place/coordinates-text.ts';
+import { formatCoordinates } from '../../../../core/place/format-coordinates.ts';
 import { useShoot } from '../../../state/documents.tsx';
 import { SPOT_FORMATS, spotFileText, type SpotFormatId } from '../../../state/spot-export.ts';
 import { say } from '../../../state/view.ts';
