@@ -61,6 +61,10 @@ const keptForOffline = VitePWA({
   },
 });
 
+/** Small modules that every first screen needs: one file of them packs better than forty. */
+const NEEDED_FIRST =
+  /src\/(core\/units\/(angle|stops|result|direction)|core\/place\/(format-coordinates|metres-per-degree|geo-point)|core\/daylight\/sky-condition|core\/plan\/(fields|setup-schema|spot-schema|obstacle-schema|shoot|kit|check-document|shoot-upgrades|setup-defaults|spot-defaults|edits|order-key|references|verdicts|undo-order|same-value|new-spot)|storage\/(open-stored|stored-document|content-hash)|app\/state\/(view|services|saved-setting|lazy-part|documents|use-grounded|hold-days|atlas)|app\/ui\/(figure-text|SelectField|NumberField|TextField|Switch|Folded|verdict-text|condition-names|read-number))\.tsx?$/;
+
 export default defineConfig({
   base: './',
   plugins: [react(), buildAtlasFiles(), keptForOffline],
@@ -68,7 +72,10 @@ export default defineConfig({
     target: 'es2023',
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 600,
-    rolldownOptions: { checks: { pluginTimings: false } },
+    rolldownOptions: {
+      checks: { pluginTimings: false },
+      output: { codeSplitting: { groups: [{ name: 'first', test: NEEDED_FIRST }] } },
+    },
   },
   worker: { format: 'es' },
   test: {

@@ -1,12 +1,16 @@
 import type { BatteryNeed } from '../../core/plan/batteries-for-day.ts';
 import type { Charges, HeadCharges } from '../../core/plan/head-charges.ts';
 
-/** '1.4 charges (0.9 to 2.1)' */
+/** '1.4 charges (0.9 to 2.1)', 'less than a tenth of a charge' */
 const chargesText = ({ middle, least, most }: Charges): string =>
-  `${amount(middle)} charges (${amount(least)} to ${amount(most)})`;
+  most < A_TENTH
+    ? 'less than a tenth of a charge'
+    : `${amount(middle)} charges (${amount(least)} to ${amount(most)})`;
+
+const A_TENTH = 0.095;
 
 const amount = (charges: number): string =>
-  charges < 0.095 ? charges.toFixed(2) : charges.toFixed(1);
+  charges < A_TENTH ? Math.max(0.01, charges).toFixed(2) : charges.toFixed(1);
 
 /** 'Battery head, 600 Ws: 1.4 charges (0.9 to 2.1)' */
 export function headChargesText({ head, units, atFullPower }: HeadCharges): string {

@@ -87,6 +87,8 @@ export function gelChoices(
 
 /** The skin is judged by both; so much green is seen as soon as ten mired. [lightingPractice] */
 const MIRED_PER_GREEN = 10 / 4;
+const off = ({ warmerMired, greener }: SeenLight): number =>
+  Math.hypot(warmerMired, MIRED_PER_GREEN * greener);
 
 /**
  * Every owned colour filter on the lens with the owned gels that bring the flash nearest to neutral
@@ -107,8 +109,6 @@ export function filterChoices({ asked, view }: ColourAsked): readonly ColourChoi
     .map(([filterId, filter]) => {
       const skinWith = (gels: readonly Gel[]): SeenLight =>
         seenLight(gelled(key.head.flashKelvin, [...gels, filter]), whiteBalance);
-      const off = ({ warmerMired, greener }: SeenLight): number =>
-        Math.hypot(warmerMired, MIRED_PER_GREEN * greener);
       const best = taped(kit)
         .map((gelIds) => ({ gelIds, skin: skinWith(gelsOf(kit, gelIds)) }))
         .reduce((one, other) => (off(other.skin) < off(one.skin) - 1e-9 ? other : one));

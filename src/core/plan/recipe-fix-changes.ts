@@ -82,6 +82,8 @@ export function recipeFixChanges(
   }
 }
 
+const hundredth = (distanceM: number): number => Math.round(distanceM * 100) / 100;
+
 const STEPS_TO_TRY = 4;
 
 /**
@@ -89,7 +91,6 @@ const STEPS_TO_TRY = 4;
  * stands for it, a few steps to either side of it, the one that moves it least first.
  */
 function distancesToTry(value: number, { light }: SetupCase['sources'][number]): readonly number[] {
-  const hundredth = (distanceM: number): number => Math.round(distanceM * 100) / 100;
   if (light.bounce === null) return [hundredth(value)];
   const stepM = (value < 0.75 ? 0.01 : 0.05) * (value < light.distanceM ? -1 : 1);
   return Array.from({ length: 2 * STEPS_TO_TRY + 1 }, (_, step) =>

@@ -42,6 +42,11 @@ const filters = fc.array(
   { maxLength: 6 },
 );
 
+const even = (of: readonly StackedFilter[]): number => {
+  const { nd, otherStops } = filterStackFigures(of);
+  return nd.fromStops + otherStops;
+};
+
 describe('a stack of filters', () => {
   test('densities add: 0.3 and 0.6 are 0.9, 3 stops, a factor of 8', () => {
     // Practitioners' ND tables: density 0.3, 0.6, 0.9 = 1, 2, 3 stops = factor 2, 4, 8; nominal, so to a hundredth.
@@ -135,10 +140,6 @@ describe('a stack of filters', () => {
   test('one filter more never lets more light through', () =>
     fc.assert(
       fc.property(filters, filters, (stack, more) => {
-        const even = (of: readonly StackedFilter[]): number => {
-          const { nd, otherStops } = filterStackFigures(of);
-          return nd.fromStops + otherStops;
-        };
         expect(even([...stack, ...more])).toBeGreaterThanOrEqual(even(stack) - 1e-9);
       }),
     ));

@@ -147,17 +147,18 @@ describe('gels that make the ambient bluer and leave the skin neutral', () => {
   });
 });
 
-describe('a colour filter on the lens with its complement on the flash', () => {
-  const ofFilter = (id: string, minute = asked()): ColourChoice =>
-    defined(filterChoices(seen(minute)).find(({ filterId }) => filterId === id));
+const ofFilter = (id: string, minute = asked()): ColourChoice =>
+  defined(filterChoices(seen(minute)).find(({ filterId }) => filterId === id));
 
-  test('80A takes three quarters CTO: 131 mired each way', () => {
-    // Light-balancing filter 80A −131 mired, 3/4 CTO +131; practice: 80A with CTO, a deep blue sky.
-    const choice = ofFilter('blue-80a');
-    expect(choice.gelIds).toEqual(['three-quarter']);
-    expect(isNeutral(choice.skin)).toBe(true);
-    expect(Math.abs(choice.ambient.warmerMired + 131)).toBeLessThan(2);
-  });
+test('80A takes three quarters CTO: 131 mired each way', () => {
+  // Light-balancing filter 80A −131 mired, 3/4 CTO +131; practice: 80A with CTO, a deep blue sky.
+  const choice = ofFilter('blue-80a');
+  expect(choice.gelIds).toEqual(['three-quarter']);
+  expect(isNeutral(choice.skin)).toBe(true);
+  expect(Math.abs(choice.ambient.warmerMired + 131)).toBeLessThan(2);
+});
+
+describe('a colour filter on the lens with its complement on the flash', () => {
 
   test('a magenta filter takes window green: normal skin, a magenta sky', () => {
     // A practitioner's recipe of 2014: lens filter 30 magenta and a full window-green gel.
@@ -185,36 +186,39 @@ describe('a colour filter on the lens with its complement on the flash', () => {
   });
 });
 
+const under = (whiteBalanceKelvin: number) => {
+  const minute = asked(editSetup('quartet', { whiteBalanceKelvin, ambientKelvin: 5600 }));
+  return seenLights(viewOfMinute(minute), minute.kit);
+};
+
+const kelvin = (...edits: readonly Edit<Shoot>[]): number => {
+  const minute = demoMinute(
+    'cello',
+    '16:30',
+    'clear',
+    editSetup('cello', { ambientKelvin: null }),
+    ...edits,
+  );
+  return seenLights(viewOfMinute(minute), minute.kit).ambientKelvin;
+};
+
+const of = (minute: SetupCaseInput) => seenLights(viewOfMinute(minute), minute.kit);
+
 describe('what the lights look like under the white balance', () => {
   test('a tungsten setting over daylight: everything 134 mired bluer at 5600 K', () => {
     // 'Art of the Mired': 3200 K over 5600 K is −134 mired.
-    const under = (whiteBalanceKelvin: number) => {
-      const minute = asked(editSetup('quartet', { whiteBalanceKelvin, ambientKelvin: 5600 }));
-      return seenLights(viewOfMinute(minute), minute.kit);
-    };
     expect(Math.abs(under(3200).ambient.warmerMired + 134)).toBeLessThan(0.5);
     // 1e6/3200 − 1e6/5500 = 130.7, whatever the sky.
     expect(under(3200).sky.warmerMired - under(5500).sky.warmerMired).toBeCloseTo(-130.7, 1);
   });
 
   test('without a stated colour the ambient follows the sky: bluer in open shade than in the sun', () => {
-    const kelvin = (...edits: readonly Edit<Shoot>[]): number => {
-      const minute = demoMinute(
-        'cello',
-        '16:30',
-        'clear',
-        editSetup('cello', { ambientKelvin: null }),
-        ...edits,
-      );
-      return seenLights(viewOfMinute(minute), minute.kit).ambientKelvin;
-    };
     expect(kelvin(editSetup('cello', { shaded: true }))).toBeGreaterThanOrEqual(kelvin());
   });
 
   test('a blue filter on the lens makes every light bluer', () => {
     const bare = asked(editSetup('quartet', { pinnedFilterIds: {} }));
     const blue = asked(editSetup('quartet', { pinnedFilterIds: { 'blue-80a': true } }));
-    const of = (minute: SetupCaseInput) => seenLights(viewOfMinute(minute), minute.kit);
     for (const [place, { seen: look }] of of(blue).sources.entries())
       expect(look.warmerMired - defined(of(bare).sources[place]).seen.warmerMired).toBeCloseTo(
         -131,

@@ -50,6 +50,15 @@ const viewOf = (...asked: Parameters<typeof minute>): SetupView => viewOfMinute(
 const stackOf = (asked: SetupCaseInput): LensStack =>
   defined(lensStack(viewOfMinute(asked), asked.kit));
 
+const ev = (ids: readonly string[]): number => {
+  const { shutterS, fNumber, iso } = working(viewOf(ids)).recipe;
+  return Math.log2((fNumber ** 2 / shutterS) * (100 / iso));
+};
+
+const at = (graduationFraction: number): LensStack =>
+  stackOf(minute(['grad-2'], editSetup('quartet', { graduationFraction })));
+const face = defined(at(0).graduated);
+
 describe('filters pinned before the lens', () => {
   test('ND and a colour filter take from flash and ambient alike: the power stays, what is in hand too', () => {
     const bare = working(viewOf([])).recipe;
@@ -66,10 +75,6 @@ describe('filters pinned before the lens', () => {
   });
 
   test('an 80A of two stops opens the camera by two stops, as its factor of 4 says', () => {
-    const ev = (ids: readonly string[]): number => {
-      const { shutterS, fNumber, iso } = working(viewOf(ids)).recipe;
-      return Math.log2((fNumber ** 2 / shutterS) * (100 / iso));
-    };
     expect(Math.abs(ev([]) - ev(['blue-80a']) - 2)).toBeLessThan(0.34);
   });
 
@@ -102,9 +107,6 @@ describe('filters pinned before the lens', () => {
   });
 
   test('a head that crosses the line loses stops, and the flash makes them up', () => {
-    const at = (graduationFraction: number): LensStack =>
-      stackOf(minute(['grad-2'], editSetup('quartet', { graduationFraction })));
-    const face = defined(at(0).graduated);
     expect(face.crownStops).toBeGreaterThanOrEqual(face.faceStops);
     expect(at(-0.3).graduated?.faceStops).toBeGreaterThan(0.3);
     expect(at(-0.3).evenStops).toBeCloseTo(defined(at(-0.3).graduated).faceStops, 9);
@@ -156,27 +158,28 @@ const lowFraming = {
   tiltDeg: -4,
 };
 
-describe('variable ND', () => {
-  const variable =
-    (change: Partial<Filter> = {}) =>
-    (kit: Kit) => {
-      Object.assign(defined(kit.filters['nd-3']), {
-        kind: 'variable-nd',
-        stops: 2,
-        maxStops: 5,
-        ...change,
-      });
-    };
+const variable =
+  (change: Partial<Filter> = {}) =>
+  (kit: Kit) => {
+    Object.assign(defined(kit.filters['nd-3']), {
+      kind: 'variable-nd',
+      stops: 2,
+      maxStops: 5,
+      ...change,
+    });
+  };
 
-  test('pinned, the recipe turns it: to about what the wished aperture takes', () => {
-    const asked = withKit(minute(['nd-3'], editSetup('quartet', { wishFNumber: 2.8 })), variable());
-    const { filters, recipe } = working(viewOfMinute(asked));
-    expect(filters).toHaveLength(1);
-    expect(filters[0]?.stops).toBeCloseTo(recipe.ndStops, 9);
-    expect(recipe.ndStops).toBeGreaterThanOrEqual(2);
-    expect(recipe.ndStops).toBeLessThanOrEqual(5);
-    expect(Math.abs(recipe.fNumber - 2.8)).toBeLessThan(0.6);
-  });
+test('pinned, the recipe turns it: to about what the wished aperture takes', () => {
+  const asked = withKit(minute(['nd-3'], editSetup('quartet', { wishFNumber: 2.8 })), variable());
+  const { filters, recipe } = working(viewOfMinute(asked));
+  expect(filters).toHaveLength(1);
+  expect(filters[0]?.stops).toBeCloseTo(recipe.ndStops, 9);
+  expect(recipe.ndStops).toBeGreaterThanOrEqual(2);
+  expect(recipe.ndStops).toBeLessThanOrEqual(5);
+  expect(Math.abs(recipe.fNumber - 2.8)).toBeLessThan(0.6);
+});
+
+describe('variable ND', () => {
 
   test('free, it is among what the solver takes', () => {
     const asked = withKit(minute(null, editSetup('quartet', { wishFNumber: 2 })), variable());
@@ -186,6 +189,25 @@ describe('variable ND', () => {
     expect(working(view).forward.lands).toBe(true);
   });
 });
+
+const at = (focalLengthMm: number): number =>
+  Math.max(
+    ...(
+      viewOf(
+        null,
+        editSetup('quartet', { framing: { ...lowFraming, focalLengthMm, tiltDeg: 8 } }),
+      ).input.ndStacks ?? []
+    ).map(({ filters }) => filters.length),
+  );
+expect(at(24)).toBe(1);
+
+const fits = (threadMm: number): string | undefined =>
+  stackOf(
+    withKit(minute(['nd-2']), (kit) => {
+      Object.assign(defined(kit.filters['nd-2']), { threadMm });
+    }),
+  ).threads[0]?.fit;
+expect(fits(67)).toBe('cuts-corners');
 
 describe('what a stack comes to', () => {
   test('one ring of 5 mm fits a zoom at its shortest, two do not', () => {
@@ -200,27 +222,10 @@ describe('what a stack comes to', () => {
   });
 
   test('the solver stacks no deeper than the lens takes', () => {
-    const at = (focalLengthMm: number): number =>
-      Math.max(
-        ...(
-          viewOf(
-            null,
-            editSetup('quartet', { framing: { ...lowFraming, focalLengthMm, tiltDeg: 8 } }),
-          ).input.ndStacks ?? []
-        ).map(({ filters }) => filters.length),
-      );
-    expect(at(24)).toBe(1);
     expect(at(50)).toBe(2);
   });
 
   test('a narrower filter cuts the corners off and a wider one takes a step ring', () => {
-    const fits = (threadMm: number): string | undefined =>
-      stackOf(
-        withKit(minute(['nd-2']), (kit) => {
-          Object.assign(defined(kit.filters['nd-2']), { threadMm });
-        }),
-      ).threads[0]?.fit;
-    expect(fits(67)).toBe('cuts-corners');
     expect(fits(95)).toBe('step-ring');
   });
 
@@ -244,12 +249,48 @@ describe('what a stack comes to', () => {
   });
 });
 
+const decode = (byte: number): number => {
+  const encoded = byte / 255;
+  return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
+};
+
+const even = (...ids: readonly string[]): SetupView =>
+  viewOfMinute(
+    demoMinute(
+      'quartet',
+      '20:00',
+      'bright-overcast',
+      roomy,
+      editSetup('quartet', {
+        pinnedFilterIds: Object.fromEntries(ids.map((id) => [id, true as const])),
+        graduationFraction: 0.5,
+        framing: { ...lowFraming, tiltDeg: 20 },
+        whiteBalanceKelvin: 6500,
+      }),
+    ),
+  );
+
+test('a graduated filter takes from the painted sky what the tone scale says', () => {
+  const view = even('grad-2');
+  const mean = toneMarks(view).find(({ name }) => name === 'sky-mean');
+  const plain = { ...frameScene(view, working(view), SIZE), figures: [], skyline: [] };
+  const { rgba } = predictedFrame(plain);
+  const tones: number[] = [];
+  for (let pixel = 0; pixel < SIZE.heightPx * SIZE.widthPx; pixel += 1) {
+    const [r, g, b] = [0, 1, 2].map((channel) => decode(rgba[4 * pixel + channel] ?? 0)) as [
+      number,
+      number,
+      number,
+    ];
+    tones.push(0.2126 * r + 0.7152 * g + 0.0722 * b);
+  }
+  // Tilted up by 20°, the whole picture is sky; an overcast is not polarised and has one colour.
+  const seen = Math.log2(tones.reduce((sum, tone) => sum + tone, 0) / tones.length / 0.18);
+  expect(Math.abs(seen - defined(mean).stops)).toBeLessThan(0.05);
+});
+
 describe('the predicted frame behind filters', () => {
   const SIZE = { widthPx: 300, heightPx: 200 };
-  const decode = (byte: number): number => {
-    const encoded = byte / 255;
-    return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
-  };
 
   /** Mean luminance of the picture's sky, no figures before it, against mid-grey. */
   function skyStops(view: SetupView): number {
@@ -268,41 +309,6 @@ describe('the predicted frame behind filters', () => {
     }
     return Math.log2(sum / count / 0.18);
   }
-
-  const even = (...ids: readonly string[]): SetupView =>
-    viewOfMinute(
-      demoMinute(
-        'quartet',
-        '20:00',
-        'bright-overcast',
-        roomy,
-        editSetup('quartet', {
-          pinnedFilterIds: Object.fromEntries(ids.map((id) => [id, true as const])),
-          graduationFraction: 0.5,
-          framing: { ...lowFraming, tiltDeg: 20 },
-          whiteBalanceKelvin: 6500,
-        }),
-      ),
-    );
-
-  test('a graduated filter takes from the painted sky what the tone scale says', () => {
-    const view = even('grad-2');
-    const mean = toneMarks(view).find(({ name }) => name === 'sky-mean');
-    const plain = { ...frameScene(view, working(view), SIZE), figures: [], skyline: [] };
-    const { rgba } = predictedFrame(plain);
-    const tones: number[] = [];
-    for (let pixel = 0; pixel < SIZE.heightPx * SIZE.widthPx; pixel += 1) {
-      const [r, g, b] = [0, 1, 2].map((channel) => decode(rgba[4 * pixel + channel] ?? 0)) as [
-        number,
-        number,
-        number,
-      ];
-      tones.push(0.2126 * r + 0.7152 * g + 0.0722 * b);
-    }
-    // Tilted up by 20°, the whole picture is sky; an overcast is not polarised and has one colour.
-    const seen = Math.log2(tones.reduce((sum, tone) => sum + tone, 0) / tones.length / 0.18);
-    expect(Math.abs(seen - defined(mean).stops)).toBeLessThan(0.05);
-  });
 
   test('a blue filter turns it blue at about the same luminance', () => {
     const [plain, blue] = [even(), even('blue-80a')];

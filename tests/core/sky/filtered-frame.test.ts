@@ -157,32 +157,32 @@ describe('a graduated filter on the sky in the frame', () => {
   });
 });
 
+/** Of a filter turned in steps of two degrees before every pixel: Malus on the polarised part. */
+function turned(
+  at: ReturnType<typeof framing>,
+  of: (pixel: Pixel) => boolean,
+): readonly [number, number] {
+  const { all, right, up, sun } = pixels(at);
+  const seen = all.filter(of);
+  let [least, most] = [Infinity, -Infinity];
+  for (let turn = 0; turn < 180; turn += 2) {
+    const axis = minus(minus([0, 0, 0], right, -Math.cos(turn * RAD)), up, -Math.sin(turn * RAD));
+    const left = mean(seen, ({ d }) => {
+      const cosine = dot(d, sun);
+      const share = (0.75 * (1 - cosine ** 2)) / (1 + cosine ** 2);
+      const swing = unit(cross(sun, d));
+      const along = unit(minus(axis, d, dot(axis, d)));
+      return (1 - share) / 2 + share * dot(swing, along) ** 2;
+    });
+    const taken = -Math.log2(left / mean(seen, () => 0.5));
+    least = Math.min(least, taken);
+    most = Math.max(most, taken);
+  }
+  return [least, most];
+}
+
 describe('a polariser on the sky in the frame', () => {
   const error = largestError('polariser on the sky against turning it pixel by pixel', 'stop');
-
-  /** Of a filter turned in steps of two degrees before every pixel: Malus on the polarised part. */
-  function turned(
-    at: ReturnType<typeof framing>,
-    of: (pixel: Pixel) => boolean,
-  ): readonly [number, number] {
-    const { all, right, up, sun } = pixels(at);
-    const seen = all.filter(of);
-    let [least, most] = [Infinity, -Infinity];
-    for (let turn = 0; turn < 180; turn += 2) {
-      const axis = minus(minus([0, 0, 0], right, -Math.cos(turn * RAD)), up, -Math.sin(turn * RAD));
-      const left = mean(seen, ({ d }) => {
-        const cosine = dot(d, sun);
-        const share = (0.75 * (1 - cosine ** 2)) / (1 + cosine ** 2);
-        const swing = unit(cross(sun, d));
-        const along = unit(minus(axis, d, dot(axis, d)));
-        return (1 - share) / 2 + share * dot(swing, along) ** 2;
-      });
-      const taken = -Math.log2(left / mean(seen, () => 0.5));
-      least = Math.min(least, taken);
-      most = Math.max(most, taken);
-    }
-    return [least, most];
-  }
 
   test.each([
     [200, 85],

@@ -11,6 +11,13 @@ const sun = { azimuthDeg: 120, apparentAltitudeDeg: 0 };
 const shareAt = (fromSunDeg: number, condition: Parameters<typeof polarisedShare>[0] = 'clear') =>
   polarisedShare(condition, sun)({ azimuthDeg: 120 + fromSunDeg, altitudeDeg: 0 });
 
+const at = (apparentAltitudeDeg: number): number =>
+  polarisedShare('clear', { azimuthDeg: 0, apparentAltitudeDeg })({
+    azimuthDeg: 90,
+    altitudeDeg: 0,
+  });
+expect(at(-5)).toBeCloseTo(0.75, 2);
+
 describe('polarised light of the sky', () => {
   // Rayleigh 1871, the share (1 − cos²θ)/(1 + cos²θ): values by hand, exact.
   test.each([
@@ -40,12 +47,6 @@ describe('polarised light of the sky', () => {
   });
 
   test('fades with the sun well down and is not counted on in the dark', () => {
-    const at = (apparentAltitudeDeg: number): number =>
-      polarisedShare('clear', { azimuthDeg: 0, apparentAltitudeDeg })({
-        azimuthDeg: 90,
-        altitudeDeg: 0,
-      });
-    expect(at(-5)).toBeCloseTo(0.75, 2);
     expect(at(-9)).toBeLessThan(at(-6));
     expect(at(-13)).toBe(0);
   });

@@ -28,7 +28,7 @@ export function MeasureSteps(props: MeasureStepsProps): ReactNode {
   return (
     <ol className="measure-steps">
       <li>
-        <p>Put the modifier on as you use it, and the head at full power, or as low as it must.</p>
+        <p>Put the modifier on with the parts you use, and set the head to full power.</p>
         <div className="fields">
           <SelectField
             label="Through"

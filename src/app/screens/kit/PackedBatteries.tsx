@@ -28,6 +28,7 @@ export function PackedBatteries(props: {
               <span className={need.shortBy > 0 ? 'fault' : undefined}>
                 {batteryCountText(need)}
               </span>
+              .
             </span>
             {need.battery === null || need.airClass === null ? null : (
               <span className="quiet">
@@ -44,7 +45,7 @@ export function PackedBatteries(props: {
       </ul>
       <p className="quiet">
         All frames of all setups, the cold of each taken off, nothing charged in between; the far
-        end is what eight days of ten stay under. By air: up to 100 Wh in the cabin, 100 to 160 Wh
+        end is what nine days of ten stay under. By air: up to 100 Wh in the cabin, 100 to 160 Wh
         with the carrier’s approval, above that not; spares never in the hold, terminals covered.
         Rules differ and change: ask your carrier.
       </p>

@@ -89,7 +89,7 @@ export function LightStep(props: LightStepProps): ReactNode {
             {originText(output.origin, output.spreadStops)}
           </span>
         </p>
-        {timing === undefined ? null : (
+        {timing === undefined || (timing.blurCircles === null && light.role !== 'key') ? null : (
           <TimingLine lightId={lightId} timing={timing} motion={view.setup.motion} />
         )}
       </div>

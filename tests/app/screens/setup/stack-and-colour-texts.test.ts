@@ -28,6 +28,18 @@ import type { LensStack } from '../../../../src/core/plan/lens-stack.ts';
 import { polariserRange } from '../../../../src/core/sky/polarised-sky.ts';
 import { defined } from '../../../support/defined.ts';
 
+const stack = (roomMm: number, filters: readonly StackedFilter[]): LensStack => ({
+  filters: [],
+  figures: filterStackFigures(filters),
+  evenStops: 0,
+  roomMm,
+  threads: [],
+  focus: { faceEv: 0, limitEv: 0 },
+  polariser: null,
+  graduated: null,
+  shutByStops: 0,
+});
+
 describe('words of a stack', () => {
   const filter: StackedFilter = {
     kind: 'nd',
@@ -37,17 +49,6 @@ describe('words of a stack', () => {
     greenStops: 0,
     ringMm: 5,
   };
-  const stack = (roomMm: number, filters: readonly StackedFilter[]): LensStack => ({
-    filters: [],
-    figures: filterStackFigures(filters),
-    evenStops: 0,
-    roomMm,
-    threads: [],
-    focus: { faceEv: 0, limitEv: 0 },
-    polariser: null,
-    graduated: null,
-    shutByStops: 0,
-  });
 
   test('stops come with their density', () =>
     // Density table: 5 stops are 1.5.
@@ -120,6 +121,10 @@ describe('words of a stack', () => {
     ).toBe('Variable ND at 3.3 stops (1.0)'));
 });
 
+const seen = (warmerMired: number, greener = 0, isBeyondKelvin = false) =>
+  seenText({ warmerMired, greener, isBeyondKelvin });
+expect(seen(6)).toBe('neutral');
+
 describe('words of colour', () => {
   test('a white balance is kelvin, and a tint where it has one', () => {
     expect(whiteBalanceText({ kelvin: 5600, tint: 0 })).toBe('5600 K');
@@ -127,9 +132,6 @@ describe('words of colour', () => {
   });
 
   test('what is not seen is neutral, the rest is said in mired and green', () => {
-    const seen = (warmerMired: number, greener = 0, isBeyondKelvin = false) =>
-      seenText({ warmerMired, greener, isBeyondKelvin });
-    expect(seen(6)).toBe('neutral');
     expect(seen(-134)).toBe('134 mired bluer');
     expect(seen(21, 7)).toBe('21 mired warmer and 7 greener');
     expect(seen(0, -9)).toBe('9 more magenta');

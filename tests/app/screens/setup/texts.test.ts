@@ -102,7 +102,7 @@ describe('why it does not work', () => {
   });
 
   test('pins that do not go together each say what they cost', () => {
-    const shoot = changed('quartet', { pinnedFNumber: 2.8, pinnedIso: 6400 });
+    const shoot = changed('quartet', { pinnedFNumber: 2.8, pinnedIso: 1600 });
     const { headline, why } = problemAt(shoot, 'quartet', '20:00');
     expect(headline).toMatch(/^The pins do not go together: \d+\.\d apart$/);
     expect(why).toMatch(/The pin on (the aperture|ISO) costs \d+\.\d/);
@@ -145,7 +145,7 @@ describe('fixes', () => {
   });
 
   test('a pin in the way is offered for freeing with its cost', () => {
-    const shoot = changed('quartet', { pinnedFNumber: 2.8, pinnedIso: 6400 });
+    const shoot = changed('quartet', { pinnedFNumber: 2.8, pinnedIso: 1600 });
     const texts = textsAt(shoot, 'quartet', '20:00');
     expect(texts[0]?.sentence).toMatch(/^Unpin .*: the pin costs \d+\.\d$/);
     expect(texts[0]?.blocked).toBeNull();

@@ -9,6 +9,7 @@ import {
 } from '../../../../core/plan/obstacle-schema.ts';
 import { isSolid } from '../../../../core/skyline/obstacle.ts';
 import { simpleRings } from '../../../../core/skyline/simple-rings.ts';
+import { formatDate } from '../../../../core/units/civil-time.ts';
 import { useEditShoot } from '../../../state/documents.tsx';
 import { lookAtGround } from '../../../state/ground-view.ts';
 import { say } from '../../../state/view.ts';
@@ -110,7 +111,8 @@ export function ObstacleFields({ id, obstacle }: ObstacleFieldsProps): ReactNode
         onCommit={(origin) => put('origin', { origin })}
       />
       <p className="quiet" data-figure="obstacle-dated">
-        {obstacle.origin === '' ? 'Origin not noted' : obstacle.origin}; dated {obstacle.dated}
+        {obstacle.origin === '' ? 'Origin not noted' : obstacle.origin};{' '}
+        {formatDate(obstacle.dated, 'en-GB')}
       </p>
       {crossesItself(obstacle) ? (
         <p className="fault" data-note="crosses-itself">

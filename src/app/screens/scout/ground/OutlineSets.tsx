@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import { removeOutlineSet } from '../../../../core/plan/obstacle-edits.ts';
 import type { OutlineSet } from '../../../../core/plan/obstacle-schema.ts';
 import { inOrder } from '../../../../core/plan/order-key.ts';
+import { formatDate } from '../../../../core/units/civil-time.ts';
 import { useEditShoot } from '../../../state/documents.tsx';
 import { endTool, lookAtGround, useGroundView } from '../../../state/ground-view.ts';
 import { say } from '../../../state/view.ts';
@@ -25,7 +26,7 @@ export function OutlineSets({ sets }: OutlineSetsProps): ReactNode {
             <p>
               <strong>{set.name}</strong>
               <span className="quiet" data-figure="outline-set">
-                {shownText(set)}; from {set.origin}, {set.dated}
+                {shownText(set)}; from {set.origin}, {formatDate(set.dated, 'en-GB')}
               </span>
             </p>
             <button

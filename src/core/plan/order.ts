@@ -1,0 +1,99 @@
+import { MS_PER_MIN, START_STEP_MIN, type OrderQuestion, type PlacedSetup } from './order-day.ts';
+import { exactOrders, isExact } from './order-exact.ts';
+import { orderFaults, setupFaults, STOPS_THE_DAY, type OrderFault } from './order-faults.ts';
+import { excludedAlone, leftOut, type LeftBecause } from './order-left.ts';
+import { dayMoves } from './order-moves.ts';
+import { leaveMinOf } from './order-path.ts';
+import { searchedOrders } from './order-search.ts';
+import { orderTable, plainGain, type OrderAim } from './order-table.ts';
+
+export type DayOrder = {
+  /** First frames, in the order of the day. */
+  readonly order: readonly PlacedSetup[];
+  /** In the order they were given. */
+  readonly left: readonly { readonly id: string; readonly because: LeftBecause }[];
+  /** Whether no other order is worth more. */
+  readonly proven: boolean;
+  /** Sum of weight × worth over the order. */
+  readonly worth: number;
+  /** When the last is back in the car; null without an order. */
+  readonly endMs: number | null;
+  readonly faults: readonly OrderFault[];
+};
+
+/**
+ * The order of a day that is worth most: the sum of weight × worth(first frame) over the setups
+ * placed, must-haves first, what falls out of it left; of orders of one worth that which is over
+ * earliest. First frames lie on the day's grid of five minutes. A first frame comes no earlier
+ * than the day's start and its way in and build, and after another no earlier than that one's last
+ * frame, strike, trips to the car, drive, trips from the car, shared kit and build; the last setup
+ * is struck and back in the car by the day's end. Proven up to 12 setups that can be placed at
+ * all, and beyond where the day is short.
+ */
+export const bestOrder = (question: OrderQuestion): DayOrder => runOrder(bestOrderInSteps(question));
+
+/** The same, telling how far it is, 0 to 1. */
+export const bestOrderInSteps = (question: OrderQuestion): Generator<number, DayOrder> =>
+  orderFor(question, { wanted: mustHaves(question), fewestMoves: false });
+
+export const mustHaves = ({ setups }: OrderQuestion): ReadonlySet<string> =>
+  new Set(setups.flatMap(({ id, mustHave }) => (mustHave === true ? [id] : [])));
+
+/** Runs work through to its answer. */
+export function runOrder<Answer>(work: Generator<number, Answer>): Answer {
+  let step = work.next();
+  while (step.done !== true) step = work.next();
+  return step.value;
+}
+
+/** The best order by an aim of one's own. */
+export function* orderFor(question: OrderQuestion, aim: OrderAim): Generator<number, DayOrder> {
+  const faults = orderFaults(question);
+  if (faults.some(({ kind }) => STOPS_THE_DAY.includes(kind)))
+    return {
+      order: [],
+      left: question.setups.map(({ id }) => ({ id, because: { kind: 'day-not-usable' } })),
+      proven: false,
+      worth: 0,
+      endMs: null,
+      faults,
+    };
+  yield 0;
+  const usable = question.setups.filter((setup) => setupFaults(setup).length === 0);
+  const table = orderTable(question, usable, aim);
+  const proven = isExact(table);
+  const found = yield* proven ? exactOrders(table) : searchedOrders(table);
+
+  const { path, withEach } = found;
+  const slotOf = new Map(path.map(({ setup, slot }) => [table.setups[setup]?.id, slot]));
+  const moves = dayMoves(question);
+  const left = question.setups.flatMap((setup) => {
+    if (slotOf.has(setup.id)) return [];
+    const [fault] = setupFaults(setup);
+    const at = table.setups.indexOf(setup);
+    const because: LeftBecause =
+      fault === undefined
+        ? (excludedAlone(moves, setup, question.baseSpotId) ??
+          leftOut(table, at, { path, withIt: withEach[at] ?? null }))
+        : { kind: 'not-usable', field: fault.field, found: fault.found };
+    return [{ id: setup.id, because }];
+  });
+  const last = path.at(-1);
+  return {
+    order: path.flatMap(({ setup, slot }) => {
+      const placed = table.setups[setup];
+      const startMs =
+        question.startMs + MS_PER_MIN * START_STEP_MIN * (table.firstSlot + slot);
+      return placed === undefined ? [] : [{ id: placed.id, startMs }];
+    }),
+    left,
+    proven,
+    worth: path.reduce((sum, { setup, slot }) => {
+      const placed = table.setups[setup];
+      return sum + (placed === undefined ? 0 : plainGain(placed, table.firstSlot + slot));
+    }, 0),
+    endMs:
+      last === undefined ? null : question.startMs + MS_PER_MIN * leaveMinOf(table, last),
+    faults,
+  };
+}
