@@ -16,9 +16,10 @@ export function isoAndFiltersText({ recipe, filters }: WorkingSetup): string {
   return [formatIso(recipe.iso), ...filterTexts(filters)].join(', ');
 }
 
+const isNd = ({ kind }: Filter): boolean => kind === 'nd' || kind === 'variable-nd';
+
 /** ND together, every other filter by its name. */
 function filterTexts(filters: readonly Filter[]): readonly string[] {
-  const isNd = ({ kind }: Filter): boolean => kind === 'nd' || kind === 'variable-nd';
   const ndStops = filters.filter(isNd).reduce((sum, { stops }) => sum + stops, 0);
   const others = filters.filter((filter) => !isNd(filter)).map(({ name }) => name);
   return ndStops > 0 ? [formatNd(ndStops), ...others] : others;

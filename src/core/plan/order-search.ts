@@ -4,7 +4,7 @@ import { isBetterEnd, leaveMinOf, type OrderPath, type OrdersFound } from './ord
 import type { OrderTable } from './order-table.ts';
 
 /** Steps of the innermost loops that one search may take, about a second's worth. */
-const WORK = 900_000_000;
+const WORK = 400_000_000;
 const MOST_ROUNDS = 4000;
 const FEWEST_ROUNDS = 150;
 const ROUNDS_A_STEP = 8;

@@ -107,7 +107,7 @@ export function readingDoubt(
   changedStops: number,
 ): string | null {
   const ambientShare = ((reading.ambientFNumber ?? 0) / reading.fNumber) ** 2;
-  if (ambientShare >= MUCH_AMBIENT)
+  if (ambientShare > MUCH_AMBIENT - 1e-9)
     return `Ambient is ${Math.round(100 * ambientShare)} % of what the meter saw: a little misread there is as much of the flash. Measure in a darker place, or with a faster shutter.`;
   if (Math.abs(changedStops) >= FAR_OFF_STOPS)
     return `That is ${Math.abs(changedStops).toFixed(1)} stops ${changedStops > 0 ? 'more' : 'less'} than was thought; rated figures are off by about one. Look again at ISO, power and distance.`;

@@ -17,6 +17,9 @@ const packed = (
 const item = (list: PackingList, id: string, part: PackedItem['part'] = null): PackedItem =>
   defined(list.items.find((one) => one.id === id && one.part === part));
 
+const filters = (of: PackingList): readonly string[] =>
+  of.items.filter(({ shelf }) => shelf === 'filters').map(({ id }) => id);
+
 const quartet = (shoot: Shoot) => defined(shoot.setups['quartet']);
 
 describe('the packing list of the demo', () => {
@@ -44,8 +47,6 @@ describe('the packing list of the demo', () => {
   });
 
   test('lists the ND of its recipes, and a pinned filter instead where one is pinned', () => {
-    const filters = (of: PackingList): readonly string[] =>
-      of.items.filter(({ shelf }) => shelf === 'filters').map(({ id }) => id);
     const pinned = packed((shoot) => {
       for (const setup of Object.values(shoot.setups)) setup.pinnedFilterIds = { polariser: true };
     });
@@ -73,32 +74,32 @@ describe('what a packing list finds lacking', () => {
   });
 });
 
-describe('ballast of a packing list', () => {
-  /** The worked box of 0.8 m² at 2.2 m on legs of half a metre, nothing else weighing. */
-  const inWind = (gustMS: number | null, maxGustMS = 12): PackingList =>
-    packed(
-      (shoot) => {
-        for (const id of Object.keys(shoot.setups)) if (id !== 'cello') delete shoot.setups[id];
-        const cello = defined(shoot.setups['cello']);
-        cello.gustMS = gustMS;
-        Object.assign(defined(cello.lights['key']), { standId: 'stand-light', heightM: 2.2 });
-      },
-      (kit) => {
-        Object.assign(defined(kit.stands['stand-light']), {
-          legSpreadM: 0.5,
-          massKg: 0,
-          maxGustMS,
-        });
-        defined(kit.heads['head-600']).massKg = 0;
-        Object.assign(defined(kit.modifiers['octabox']), {
-          widthM: 0.8,
-          heightM: 1,
-          round: false,
-          massKg: 0,
-        });
-      },
-    );
+/** The worked box of 0.8 m² at 2.2 m on legs of half a metre, nothing else weighing. */
+const inWind = (gustMS: number | null, maxGustMS = 12): PackingList =>
+  packed(
+    (shoot) => {
+      for (const id of Object.keys(shoot.setups)) if (id !== 'cello') delete shoot.setups[id];
+      const cello = defined(shoot.setups['cello']);
+      cello.gustMS = gustMS;
+      Object.assign(defined(cello.lights['key']), { standId: 'stand-light', heightM: 2.2 });
+    },
+    (kit) => {
+      Object.assign(defined(kit.stands['stand-light']), {
+        legSpreadM: 0.5,
+        massKg: 0,
+        maxGustMS,
+      });
+      defined(kit.heads['head-600']).massKg = 0;
+      Object.assign(defined(kit.modifiers['octabox']), {
+        widthM: 0.8,
+        heightM: 1,
+        round: false,
+        massKg: 0,
+      });
+    },
+  );
 
+describe('ballast of a packing list', () => {
   test.each([
     [5, 13],
     [8, 34],
@@ -126,20 +127,20 @@ describe('ballast of a packing list', () => {
   });
 });
 
-describe('batteries of a packing list against what may fly', () => {
-  const flown = (wattHours: number, frames: number) => {
-    const list = packed(
-      (shoot) => {
-        for (const setup of Object.values(shoot.setups)) setup.frames = frames;
-      },
-      (kit) => {
-        defined(kit.batteries['battery-90']).wattHours = wattHours;
-        defined(kit.heads['head-600']).popsPerCharge = 20;
-      },
-    );
-    return defined(list.batteries.find(({ batteryId }) => batteryId === 'battery-90'));
-  };
+const flown = (wattHours: number, frames: number) => {
+  const list = packed(
+    (shoot) => {
+      for (const setup of Object.values(shoot.setups)) setup.frames = frames;
+    },
+    (kit) => {
+      defined(kit.batteries['battery-90']).wattHours = wattHours;
+      defined(kit.heads['head-600']).popsPerCharge = 20;
+    },
+  );
+  return defined(list.batteries.find(({ batteryId }) => batteryId === 'battery-90'));
+};
 
+describe('batteries of a packing list against what may fly', () => {
   test('a heap of 130 Wh batteries asks the carrier and is too much for one passenger', () => {
     const battery = flown(130, 400);
     expect(battery.airClass).toBe('ask-carrier');

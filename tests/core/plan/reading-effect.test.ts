@@ -86,11 +86,11 @@ describe('what a reading changes in the setups', () => {
     }
   });
 
+  const effectOf = (fNumber: number) =>
+    defined(
+      readingEffect({ shoot, kit }, { ...through, reading: reading({ fNumber }) }) ?? undefined,
+    );
   test('a brighter reading never leaves less in hand, a darker one never more', () => {
-    const effectOf = (fNumber: number) =>
-      defined(
-        readingEffect({ shoot, kit }, { ...through, reading: reading({ fNumber }) }) ?? undefined,
-      );
     const [dark, bright] = [effectOf(4), effectOf(32)];
     expect(bright.changedStops - dark.changedStops).toBeCloseTo(6, 9);
     dark.setups.forEach(({ after }, place) => {

@@ -102,8 +102,11 @@ export function MeasureSteps(props: MeasureStepsProps): ReactNode {
             max={256}
             step={0.1}
             value={reading.ambientFNumber}
+            digits={2}
             note="same shutter"
-            onCommit={(ambientFNumber) => onChange({ ambientFNumber })}
+            onCommit={(fNumber) =>
+              onChange({ ambientFNumber: fNumber === null ? null : exactFNumber(fNumber) })
+            }
           />
         </div>
       </li>
