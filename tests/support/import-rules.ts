@@ -82,7 +82,7 @@ export const FOLDER_RULES: readonly FolderRule[] = [
   {
     folder: 'worker/ground',
     mayImport: ['core', 'exchange'],
-    packages: ['clipper2-ts', 'flatbush'],
+    packages: ['clipper2-ts'],
   },
   {
     folder: 'app/state',

@@ -43,9 +43,15 @@ export const peakedWorth = (shape: {
 
 /** A day with windows wide and narrow, more in it than can be done. */
 export function crowdedDay(
-  size: { readonly setups: number; readonly spots: number; readonly hours: number },
+  size: {
+    readonly setups: number;
+    readonly spots: number;
+    readonly hours: number;
+    readonly longestShootMin: number;
+  },
   draw: Draw,
 ): OrderQuestion {
+  const longestMin = size.longestShootMin;
   const slots = 12 * size.hours;
   const spots = Array.from({ length: size.spots }, (_, at) => `spot ${at}`);
   const setups = Array.from({ length: size.setups }, (_, at): OrderSetup => {
@@ -53,9 +59,9 @@ export function crowdedDay(
     return {
       id: `setup ${at}`,
       spotId: spots[between(draw, 0, spots.length - 1)] ?? 'spot 0',
-      buildMin: between(draw, 5, 30),
-      shootMin: between(draw, 10, 50),
-      strikeMin: between(draw, 5, 20),
+      buildMin: between(draw, 0, longestMin / 2),
+      shootMin: between(draw, 5, longestMin),
+      strikeMin: between(draw, 0, longestMin / 3),
       weight: between(draw, 1, 10),
       worth: peakedWorth({
         slots,
@@ -69,7 +75,7 @@ export function crowdedDay(
     startMs: DAY_START_MS,
     endMs: minMs(60 * size.hours),
     setups,
-    travelMin: drivesOnAPlane(spots, 40, draw),
+    travelMin: drivesOnAPlane(spots, longestMin, draw),
   };
 }
 
@@ -101,17 +107,15 @@ export function plantedDay(
     freeMin = 5 * start + setup.shootMin + setup.strikeMin;
   }
   const slots = Math.ceil(freeMin / 5) + 1;
-  const setups = bare.map(
-    (setup, at): OrderSetup => ({
-      ...setup,
-      worth: peakedWorth({
-        slots,
-        peak: starts[at] ?? 0,
-        halfWidth: 1 + Math.floor(draw() * size.halfWidth),
-        floor: draw(),
-      }),
+  const setups = bare.map((setup, at): OrderSetup => ({
+    ...setup,
+    worth: peakedWorth({
+      slots,
+      peak: starts[at] ?? 0,
+      halfWidth: 1 + Math.floor(draw() * size.halfWidth),
+      floor: draw(),
     }),
-  );
+  }));
   return {
     question: {
       startMs: DAY_START_MS,

@@ -104,9 +104,7 @@ export function orderChain(table: OrderTable): Chain {
       if (at > 0) takeBefore(left, sequence[at - 1] ?? 0, setup);
       for (let slot = first; slot < end; slot += 1) {
         const sum =
-          (left[slot] ?? 0) +
-          (gain[setup * slots + slot] ?? 0) +
-          (right[at * slots + slot] ?? 0);
+          (left[slot] ?? 0) + (gain[setup * slots + slot] ?? 0) + (right[at * slots + slot] ?? 0);
         if (sum > found.sum + tieWidth) found = { at, sum };
       }
     }
@@ -150,7 +148,8 @@ function pathBackFrom(
       const source = sequence[earlier] ?? 0;
       const pair = source * count + setup;
       const start = latest[pair * slots + slot] ?? -1;
-      const sum = start < 0 ? -Infinity : (before[source * slots + start] ?? 0) - (price[pair] ?? 0);
+      const sum =
+        start < 0 ? -Infinity : (before[source * slots + start] ?? 0) - (price[pair] ?? 0);
       if (sum > found.sum) found = { sum, setup: source, slot: start, at: earlier };
     }
     if (found.at < 0) return path.toReversed();

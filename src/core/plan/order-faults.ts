@@ -37,7 +37,13 @@ export type SetupFault = {
 };
 
 export type SetupField =
-  'buildMin' | 'shootMin' | 'strikeMin' | 'weight' | 'worth' | 'kitKg' | 'breakAfterMin';
+  | 'buildMin'
+  | 'shootMin'
+  | 'strikeMin'
+  | 'weight'
+  | 'worth'
+  | 'kitKg'
+  | 'breakAfterMin';
 
 /** What was found in a question that cannot be used, or not without saying so. */
 export type OrderFault =

@@ -1,7 +1,7 @@
 import { START_STEP_MIN, type OrderSetup } from './order-day.ts';
 import type { SetupField } from './order-faults.ts';
 import type { DayMoves } from './order-moves.ts';
-import type { OrderPath } from './order-path.ts';
+import { worthOfPath, type OrderPath } from './order-path.ts';
 import { allowedFrom, playOf } from './order-play.ts';
 import { plainGain, slotsFrom, type OrderTable } from './order-table.ts';
 
@@ -19,6 +19,8 @@ export type LeftBecause =
   | { readonly kind: 'travel-missing'; readonly fromSpotId: string; readonly toSpotId: string }
   /** Weight × worth of its best start is not above 0. */
   | { readonly kind: 'brings-nothing'; readonly bestWorth: number }
+  /** Only fewest changes of spot are asked for, and it takes so many more. */
+  | { readonly kind: 'takes-moves'; readonly moves: number }
   | ({ readonly kind: 'others-first' } & OthersFirst);
 
 export type OthersFirst = {
@@ -67,32 +69,42 @@ export function leftOut(
   orders: { readonly path: OrderPath; readonly withIt: OrderPath | null },
 ): LeftBecause {
   const { path, withIt } = orders;
-  const setup = table.setups[left];
   const fit = bestFit(table, path, left);
   if (fit.missing !== null && !(fit.shortByMin <= 0)) return fit.missing;
-  const worthOf = (steps: OrderPath): number =>
-    steps.reduce((sum, step) => {
-      const placed = table.setups[step.setup];
-      return sum + (placed === undefined ? 0 : plainGain(placed, table.firstSlot + step.slot));
-    }, 0);
-  const bestWorth = Math.max(
-    ...(setup?.worth ?? []).map((_, slot) => (setup ? plainGain(setup, slot) : 0)),
-  );
+  const bestWorth = plainGains(table, left).reduce((most, one) => Math.max(most, one), -Infinity);
   if (bestWorth <= 0) return { kind: 'brings-nothing', bestWorth };
-  const ownWorth = worthOf((withIt ?? []).filter((step) => step.setup === left));
+  const moves = pricedMoves(table, withIt ?? []) - pricedMoves(table, path);
+  if (moves > 0) return { kind: 'takes-moves', moves };
+  const ownWorth = worthOfPath(
+    table,
+    (withIt ?? []).filter((step) => step.setup === left),
+  );
   const kept = new Set((withIt ?? []).map((step) => step.setup));
   const out = path.flatMap((step) =>
     kept.has(step.setup) ? [] : (table.setups[step.setup] ?? []),
   );
   return {
     kind: 'others-first',
-    othersWorth: worthOf(path) - worthOf(withIt ?? []) + ownWorth,
+    othersWorth: worthOfPath(table, path) - worthOfPath(table, withIt ?? []) + ownWorth,
     ownWorth,
     insteadOf: out.map(({ id }) => id),
     mustHavesOut: out.flatMap(({ id, mustHave }) => (mustHave === true ? [id] : [])),
     shortByMin: fit.shortByMin,
   };
 }
+
+const plainGains = ({ setups, slots, firstSlot, gain }: OrderTable, at: number) =>
+  Array.from({ length: slots }, (_, slot) => {
+    const setup = setups[at];
+    const allowed = (gain[at * slots + slot] ?? -Infinity) > -Infinity;
+    return setup !== undefined && allowed ? plainGain(setup, firstSlot + slot) : -Infinity;
+  });
+
+const pricedMoves = ({ price, count }: OrderTable, path: OrderPath): number =>
+  path.filter(({ setup }, at) => {
+    const before = path[at - 1];
+    return before !== undefined && (price[before.setup * count + setup] ?? 0) > 0;
+  }).length;
 
 type Fit = {
   /** The least by which it is too long between two of the order; Infinity: no drive is known anywhere. */
@@ -128,10 +140,7 @@ function bestFit(table: OrderTable, path: OrderPath, left: number): Fit {
       after === undefined || start < 0
         ? 0
         : slotsFrom(
-            moves.workedMin(
-              stepMin * (firstSlot + start) + moves.shootMin(own),
-              onward ?? 0,
-            ),
+            moves.workedMin(stepMin * (firstSlot + start) + moves.shootMin(own), onward ?? 0),
           ) -
           firstSlot -
           (play.latest[at] ?? 0);

@@ -1,5 +1,5 @@
 import { START_STEP_MIN } from './order-day.ts';
-import { MINUTE_DUST, type OrderTable } from './order-table.ts';
+import { MINUTE_DUST, plainGain, type OrderTable } from './order-table.ts';
 
 export type OrderStep = { readonly setup: number; readonly slot: number };
 
@@ -29,10 +29,9 @@ export const isBetterEnd = (one: OrderEnd, other: OrderEnd): boolean =>
     ? one.endMin < other.endMin
     : one.placed > other.placed;
 
-/** What a path brings, prizes and prices counted, added up in the order of the day. */
-export const sumOf = ({ gain, price, slots, count }: OrderTable, path: OrderPath): number =>
-  path.reduce((sum, { setup, slot }, at) => {
-    const before = path[at - 1];
-    const paid = before === undefined ? 0 : (price[before.setup * count + setup] ?? 0);
-    return sum - paid + (gain[setup * slots + slot] ?? -Infinity);
+/** Weight × worth of a path, added up in the order of the day. */
+export const worthOfPath = ({ setups, firstSlot }: OrderTable, path: OrderPath): number =>
+  path.reduce((sum, { setup, slot }) => {
+    const placed = setups[setup];
+    return sum + (placed === undefined ? 0 : plainGain(placed, firstSlot + slot));
   }, 0);

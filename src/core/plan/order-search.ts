@@ -1,6 +1,6 @@
 import { orderChain, type Chain, type Insertion, type Sequence } from './order-chain.ts';
 import { seededDraws } from './order-draws.ts';
-import { isBetterEnd, leaveMinOf, type OrderPath, type OrdersFound } from './order-path.ts';
+import type { OrderPath, OrdersFound } from './order-path.ts';
 import type { OrderTable } from './order-table.ts';
 
 /** Steps of the innermost loops that one search may take, about a second's worth. */
@@ -137,7 +137,13 @@ function pathThrough(table: OrderTable, sequence: Sequence, setup: number): Orde
   const { slots, gain, tieWidth } = table;
   const reach = sequence.reduce((sum, one) => {
     const gains = gain.subarray(one * slots, (one + 1) * slots);
-    return sum + gains.reduce((most, each) => Math.max(most, Math.abs(each) < Infinity ? Math.abs(each) : 0), 0);
+    return (
+      sum +
+      gains.reduce(
+        (most, each) => Math.max(most, Math.abs(each) < Infinity ? Math.abs(each) : 0),
+        0,
+      )
+    );
   }, tieWidth);
   const raised = gain.slice();
   for (let slot = 0; slot < slots; slot += 1)

@@ -1,11 +1,12 @@
+import { mustHaves } from './order-aims.ts';
 import { MS_PER_MIN, START_STEP_MIN, type OrderQuestion, type PlacedSetup } from './order-day.ts';
 import { exactOrders, isExact } from './order-exact.ts';
 import { orderFaults, setupFaults, STOPS_THE_DAY, type OrderFault } from './order-faults.ts';
 import { excludedAlone, leftOut, type LeftBecause } from './order-left.ts';
 import { dayMoves } from './order-moves.ts';
-import { leaveMinOf } from './order-path.ts';
+import { leaveMinOf, worthOfPath } from './order-path.ts';
 import { searchedOrders } from './order-search.ts';
-import { orderTable, plainGain, type OrderAim } from './order-table.ts';
+import { orderTable, type OrderAim } from './order-table.ts';
 
 export type DayOrder = {
   /** First frames, in the order of the day. */
@@ -30,14 +31,12 @@ export type DayOrder = {
  * is struck and back in the car by the day's end. Proven up to 12 setups that can be placed at
  * all, and beyond where the day is short.
  */
-export const bestOrder = (question: OrderQuestion): DayOrder => runOrder(bestOrderInSteps(question));
+export const bestOrder = (question: OrderQuestion): DayOrder =>
+  runOrder(bestOrderInSteps(question));
 
 /** The same, telling how far it is, 0 to 1. */
 export const bestOrderInSteps = (question: OrderQuestion): Generator<number, DayOrder> =>
   orderFor(question, { wanted: mustHaves(question), fewestMoves: false });
-
-export const mustHaves = ({ setups }: OrderQuestion): ReadonlySet<string> =>
-  new Set(setups.flatMap(({ id, mustHave }) => (mustHave === true ? [id] : [])));
 
 /** Runs work through to its answer. */
 export function runOrder<Answer>(work: Generator<number, Answer>): Answer {
@@ -82,18 +81,13 @@ export function* orderFor(question: OrderQuestion, aim: OrderAim): Generator<num
   return {
     order: path.flatMap(({ setup, slot }) => {
       const placed = table.setups[setup];
-      const startMs =
-        question.startMs + MS_PER_MIN * START_STEP_MIN * (table.firstSlot + slot);
+      const startMs = question.startMs + MS_PER_MIN * START_STEP_MIN * (table.firstSlot + slot);
       return placed === undefined ? [] : [{ id: placed.id, startMs }];
     }),
     left,
     proven,
-    worth: path.reduce((sum, { setup, slot }) => {
-      const placed = table.setups[setup];
-      return sum + (placed === undefined ? 0 : plainGain(placed, table.firstSlot + slot));
-    }, 0),
-    endMs:
-      last === undefined ? null : question.startMs + MS_PER_MIN * leaveMinOf(table, last),
+    worth: worthOfPath(table, path),
+    endMs: last === undefined ? null : question.startMs + MS_PER_MIN * leaveMinOf(table, last),
     faults,
   };
 }

@@ -57,15 +57,15 @@ export function toneMarks(view: SetupView): readonly ToneMark[] {
   ];
   if (!sky.patchIsFrame) marks.push(mark('patch', 'sky', recipe.patchStops));
   if (sky.sunInFrame) marks.push(mark('sun', 'sky', Infinity));
-  const { setup, light, scene, framing } = view;
-  const groundCdM2 = (scene.groundReflectance * light.subject.groundLux) / radFromDeg(180);
+  const { setup, scene, framing } = view;
+  const groundCdM2 = (scene.groundReflectance * view.light.subject.groundLux) / radFromDeg(180);
   marks.push(
     mark('lightest-skin', 'flash', recipe.keyStops + overCard(setup.lightestSkin)),
     mark('darkest-skin', 'flash', recipe.keyStops + overCard(setup.darkestSkin)),
     mark('white-shirt', 'flash', recipe.keyStops + overCard(WHITE_SHIRT)),
     mark('ground', 'ambient', atBesideFaces(ev100FromLuminance(groundCdM2))),
   );
-  const sun = sunAsLight(light, setup, framing);
+  const sun = sunAsLight(view.light, setup, framing);
   if (sun.role === 'rim' || sun.role === 'side')
     marks.push(mark('sun-edge', 'ambient', at(sun.edgeEv)));
   if (recipe.unlitOutStops - recipe.unlitStops > 0.05)

@@ -88,4 +88,10 @@ export const SOURCES = {
     'W. R. Franklin, C. K. Ray, Higher isn’t necessarily better: visibility algorithms and experiments, Proc. 6th Int. Symp. on Spatial Data Handling, Edinburgh, 1994, 751–770.',
   iogpFormulas:
     'IOGP Publication 373-7-2, Coordinate Conversions and Transformations including Formulas: Popular Visualisation Pseudo-Mercator.',
+  heldKarp1962:
+    'M. Held, R. M. Karp, A dynamic programming approach to sequencing problems, J. SIAM 10 (1962) 196–210. doi:10.1137/0110015',
+  schrimpf2000:
+    'G. Schrimpf, J. Schneider, H. Stamm-Wilbrandt, G. Dueck, Record breaking optimization results using the ruin and recreate principle, J. Comput. Phys. 159 (2000) 139–171. doi:10.1006/jcph.1999.6413',
+  numericalRecipes1992:
+    'W. H. Press, S. A. Teukolsky, W. T. Vetterling, B. P. Flannery, Numerical Recipes in C, 2nd ed., Cambridge University Press, 1992, section 7.1.',
 } as const satisfies Record<string, string>;

@@ -178,15 +178,31 @@ describe('shadows on the map', () => {
     expect(shadowAt(at(0, -12))).toBe(0);
   });
 
-  test('two houses whose shadows overlap are no darker than one', async () => {
+  test('two houses whose shadows overlap are no darker than one, and leave no gap', async () => {
     const other = { ...house, outline: [at(-20, -5), at(20, -5), at(20, 15), at(-20, 15)] };
     const screen = await show({ obstacles: [house], sun });
     const one = shadowAt(at(0, 22));
-    await screen.rerender(mapWith({ obstacles: [house, other, house], sun }));
-    await frames();
+    for (const obstacles of [
+      [house, other],
+      [house, house],
+      [house, other, house],
+    ]) {
+      await screen.rerender(mapWith({ obstacles, sun }));
+      await frames();
+      expect([shadowAt(at(0, 22)), shadowAt(at(0, 0))]).toEqual([one, one]);
+    }
     expect(shadowAt(at(0, 33))).toBe(one);
+  });
+
+  test('two crowns over one another let through what one does', async () => {
+    const crown: Obstacle = { ...house, kind: 'trees', passesInLeaf: 0.2 };
+    const other = { ...crown, outline: [at(-10, -5), at(10, -5), at(10, 15), at(-10, 15)] };
+    const screen = await show({ obstacles: [crown], sun });
+    const one = shadowAt(at(0, 22));
+    expect(one).toBe(204);
+    await screen.rerender(mapWith({ obstacles: [crown, other], sun }));
+    await frames();
     expect(shadowAt(at(0, 22))).toBe(one);
-    expect(shadowAt(at(0, 0))).toBe(one);
   });
 
   test('a crown that lets some light through is paler, and darkens no shadow of a house', async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
-import { lightInFrame } from '../../../src/core/plan/light-in-frame.ts';
+import { lightInFrame, poleInFrame } from '../../../src/core/plan/light-in-frame.ts';
 import type { LightStand } from '../../../src/core/plan/row-of-faces.ts';
 import type { ShootFraming } from '../../../src/core/plan/spot-schema.ts';
 
@@ -55,5 +55,20 @@ describe('whether a light’s face stands in the picture', () => {
     const upright: ShootFraming = { ...framing, orientation: 'portrait' };
     expect(lightInFrame(stand({ angleDeg: 90, distanceM: 1.7 }), row, upright)).toBe(true);
     expect(lightInFrame(stand({ angleDeg: 90, distanceM: 1.73 }), row, upright)).toBe(false);
+  });
+});
+
+describe('whether the pole under a light stands in the picture', () => {
+  test('a light above the upper edge leaves its pole in the picture, one beside the frame does not', () => {
+    const high = stand({ distanceM: 3, heightM: 4.4 });
+    expect(lightInFrame(high, row, framing)).toBe(false);
+    expect(poleInFrame(high, row, framing)).toBe(true);
+    expect(poleInFrame(stand({ angleDeg: 90, distanceM: 2.58 }), row, framing)).toBe(false);
+    expect(poleInFrame(stand({ distanceM: 6 }), row, framing)).toBe(false);
+  });
+
+  test('with the camera tilted up past the light there is nothing of it', () => {
+    // 19° up the lower edge, 18.9° under the axis, is level: a light at camera height lies under it.
+    expect(poleInFrame(stand({ heightM: 1.6 }), row, { ...framing, tiltDeg: 25 })).toBe(false);
   });
 });

@@ -133,6 +133,10 @@ export const KIT_CONTROLS: Readonly<Record<Shelf, readonly Control[]>> = {
     { field: 'engraving', within: item('nd-3'), to: 'ND8', readOn: 'setup', moves: 'filters', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand'] },
     // ND is no fix: what the lights have in hand stays.
     { field: 'filter-stops', within: item('nd-3'), to: '4', readOn: 'setup', moves: 'filters', way: 'changes', still: [...LIGHT, 'in-hand'] },
+    { field: 'filter-max-stops', within: item('nd-3'), to: '8', given: [{ field: 'filter-kind', within: item('nd-3'), to: 'variable-nd' }], moves: 'strongest-nd-3', way: 'changes' },
+    { field: 'filter-mired', within: item('blue-80a'), to: '−100', readOn: 'setup', given: [pin('filters'), onSetup('filter-blue-80a')], moves: 'stack-colour', way: { reads: /^100 mired bluer$/ }, still: [...LIGHT, ...POWERS, 'in-hand'] },
+    { field: 'filter-green', within: item('blue-80a'), to: '−0.5', readOn: 'setup', given: [pin('filters'), onSetup('filter-blue-80a')], moves: 'stack-colour', way: { reads: /, 0\.5 stops of green less$/ }, still: [...LIGHT, ...POWERS, 'in-hand'] },
+    { field: 'filter-ring', within: item('blue-80a'), to: '9', readOn: 'setup', given: [pin('filters'), onSetup('filter-blue-80a')], moves: 'stack-depth', way: { by: 4, within: 0 }, still: [...LIGHT, ...POWERS, 'in-hand'] },
   ],
   stands: [
     { field: 'stand-owned', within: LIGHT_STAND, to: '3', moves: 'line-stand-light', way: 'up' },
@@ -153,6 +157,7 @@ export const KIT_CONTROLS: Readonly<Record<Shelf, readonly Control[]>> = {
   ],
   gels: [
     { field: 'gel-stops', within: item('cto-full'), add: -0.5, readOn: 'setup', given: [onSetup('gel-key', 'cto-full')], moves: 'power-key', way: { by: -0.5, within: ON_THE_DIAL }, still: [...LIGHT, 'power-fill'] },
+    { field: 'gel-green', within: item('cto-full'), to: '0.5', readOn: 'setup', given: [onSetup('gel-key', 'cto-full')], moves: 'white-balance', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand'] },
     { field: 'gel-mired', within: item('cto-full'), to: '81', readOn: 'setup', given: [onSetup('gel-key', 'cto-full')], moves: 'white-balance', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand'] },
   ],
 };

@@ -118,6 +118,14 @@ export const SETUP_CONTROLS: readonly Control[] = [
   { field: 'filter-nd-3', given: [{ press: '[data-pin="filters"]' }], moves: 'filters', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand', 'shutter'] },
 
   { field: 'filter-polariser', given: [{ press: '[data-pin="filters"]' }], moves: 'filters', way: 'changes', still: LIGHT },
+  { field: 'filter-grad-2', given: [{ press: '[data-pin="filters"]' }], moves: 'graduation', way: 'appears', still: LIGHT },
+  { field: 'filter-blue-80a', given: [{ press: '[data-pin="filters"]' }], moves: 'stack-colour', way: { reads: /^131 mired bluer$/ }, still: [...LIGHT, 'in-hand'] },
+  { field: 'graduation', to: '20', given: [{ press: '[data-pin="filters"]' }, { field: 'filter-grad-2' }], moves: 'graduation', way: { reads: /^from 8 % over the centre up to 33 % over the centre$/ }, still: LIGHT },
+  // 1e6/3200 − 1e6/5600 = 134.
+  { field: 'white-balance-kelvin', to: '3200', moves: 'look-key', way: { reads: /^134 mired bluer$/ }, still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'white-balance-tint', to: '20', moves: 'look-key', way: { reads: /20 more magenta$/ }, still: [...LIGHT, ...POWERS, 'in-hand'] },
+  { field: 'ambient-kelvin', to: '3200', moves: 'look-ambient', way: { reads: /^134 mired warmer$/ }, still: [...LIGHT, ...POWERS, 'in-hand', 'look-key'] },
+  { field: 'bluer-mired', to: '200', isLook: true, moves: 'pair-0', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand', 'look-key'] },
   { field: 'setup-name', to: 'Four and the sea', moves: 'setup-name', way: 'changes', still: [...LIGHT, ...POWERS, 'in-hand'] },
   { field: 'condition', to: 'heavy-overcast', moves: 'mean-ev', way: 'down', still: ['camera', 'sync'] },
 ];

@@ -4,7 +4,7 @@ import { look } from '../../state/view.ts';
 import { Switch } from '../../ui/Switch.tsx';
 import { TextField } from '../../ui/TextField.tsx';
 import { LocalMapFiles } from './LocalMapFiles.tsx';
-import type { MapTiles } from './MapSettings.tsx';
+import type { MapTiles } from './use-map-tiles.ts';
 import { PlaceSearch } from './PlaceSearch.tsx';
 import { tileAddressFault, tileHost } from './tile-address.ts';
 

@@ -2,8 +2,8 @@ import type { ReactNode } from 'react';
 
 import type { LightTiming } from '../../../core/plan/light-timing.ts';
 import type { Motion } from '../../../core/plan/setup-schema.ts';
-import { tenths } from '../../ui/figure-text.ts';
 import { flashTimeText } from '../../ui/timing-text.ts';
+import { clippedText, CONTROL_WORDS, frozenText } from './timing-words.ts';
 
 type TimingLineProps = {
   readonly lightId: string;
@@ -36,29 +36,4 @@ export function TimingLine({ lightId, timing, motion }: TimingLineProps): ReactN
       ; <span data-figure={`frozen-${lightId}`}>{frozenText(blurCircles, motion)}</span>.
     </p>
   );
-}
-
-const CONTROL_WORDS: Readonly<Record<LightTiming['control'], string>> = {
-  'tail-cut': ', its tail cut',
-  voltage: ', longer than at full',
-  'not-known': '',
-};
-
-export const clippedText = (stops: number): string =>
-  stops < 0.05 ? 'less than a tenth of a stop' : `${tenths(stops)} stop`;
-
-const MOVERS: Readonly<Record<Motion, string>> = {
-  still: 'someone standing still',
-  posing: 'someone posing',
-  gesturing: 'a gesture',
-  walking: 'someone walking across',
-  running: 'someone running across',
-  jumping: 'a jump',
-};
-
-/** What people move by is known to a factor of two. */
-export function frozenText(circles: number, motion: Motion): string {
-  if (circles <= 1) return `it freezes ${MOVERS[motion]}`;
-  const width = circles >= 10 ? String(Math.round(circles)) : tenths(circles);
-  return `${MOVERS[motion]} blurs ${width} times as wide as sharp`;
 }

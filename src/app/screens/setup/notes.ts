@@ -1,5 +1,6 @@
 import { SKY_CONDITION_TRAITS } from '../../../core/daylight/sky-condition.ts';
 import type { Kit } from '../../../core/plan/kit.ts';
+import { poleInFrame } from '../../../core/plan/light-in-frame.ts';
 import { projectedFraming } from '../../../core/plan/picture-geometry.ts';
 import type { SetupView } from '../../../core/plan/setup-view.ts';
 import { projection } from '../../../core/sky/framing.ts';
@@ -75,9 +76,16 @@ const inside = (fraction: number): number => Math.min(0.5, Math.max(-0.5, fracti
 
 function lightNotes(view: SetupView): readonly Note[] {
   const notes: Note[] = [];
-  for (const { lightId, light, gel, secondGel } of view.sources) {
+  for (const { lightId, light, gel, secondGel, carrier, stand } of view.sources) {
     const name = ROLE_NAMES[light.role];
-    if (view.lightsInFrame.includes(lightId))
+    const isInFrame = view.lightsInFrame.includes(lightId);
+    const isOnPole = carrier !== null && light.bounce === null;
+    if (!isInFrame && isOnPole && poleInFrame(stand, view.setup, view.framing))
+      notes.push({
+        id: `pole-in-frame-${lightId}`,
+        text: `The stand of the ${name.toLowerCase()} is in the picture.`,
+      });
+    if (isInFrame)
       notes.push({
         id: `in-frame-${lightId}`,
         text:
@@ -113,7 +121,7 @@ function lightNotes(view: SetupView): readonly Note[] {
   if (recipe.highSpeedSync)
     notes.push({
       id: 'hss',
-      text: `High-speed sync costs ${tenths(view.input.camera.hssLossStops ?? 2)} stops against ambient, the same at every shutter above sync speed${view.sources.every(({ head }) => head.hssMeasured) ? '' : '; until measured, 1.5 to 2.3'}.`,
+      text: `High-speed sync costs ${tenths(view.input.camera.hssLossStops ?? 2)} stops against ambient, the same at every shutter above sync speed${view.sources.every(({ head }) => head.hssMeasured) ? ', as measured' : '; assumed until measured, 1.5 to 2.3'}.`,
     });
   return notes;
 }
@@ -129,10 +137,7 @@ function kitNotes({ setup, framing, sources }: SetupView, kit: Kit): readonly No
       id: 'focal-length',
       text: `The framing is for ${framing.focalLengthMm} mm; the lens chosen goes from ${lens.minFocalLengthMm} to ${lens.maxFocalLengthMm} mm.`,
     });
-  const used = new Map<string, number>();
-  for (const { light } of sources)
-    used.set(light.headId, (used.get(light.headId) ?? 0) + light.headCount);
-  for (const [headId, count] of used) {
+  for (const [headId, count] of counted(sources, ({ light }) => light.headId)) {
     const head = kit.heads[headId];
     if (head !== undefined && count > head.owned)
       notes.push({
@@ -140,7 +145,28 @@ function kitNotes({ setup, framing, sources }: SetupView, kit: Kit): readonly No
         text: `The setup uses ${count} × ${head.name}; the kit holds ${head.owned}.`,
       });
   }
+  for (const [standId, count] of counted(sources, ({ light }) => light.standId)) {
+    const stand = kit.stands[standId];
+    if (stand !== undefined && count > stand.owned)
+      notes.push({
+        id: `stands-${standId}`,
+        text: `The setup stands on ${count} × ${stand.name}; the kit holds ${stand.owned}.`,
+      });
+  }
   return notes;
+}
+
+/** How many heads, and as many stands under them, each id is named for. */
+function counted(
+  sources: SetupView['sources'],
+  idOf: (source: SetupView['sources'][number]) => string | null,
+): ReadonlyMap<string, number> {
+  const used = new Map<string, number>();
+  for (const source of sources) {
+    const id = idOf(source);
+    if (id !== null) used.set(id, (used.get(id) ?? 0) + source.light.headCount);
+  }
+  return used;
 }
 
 /** Said with every setup. */
