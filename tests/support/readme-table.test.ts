@@ -74,7 +74,9 @@ describe('the list of licences', () => {
     const text = readFileSync(`node_modules/${name}/package.json`, 'utf8');
     const { version, license }: { version: string; license?: string } = JSON.parse(text);
     const list = README.slice(README.indexOf('## Licences')).split('\n');
-    const named = list.filter((line) => line.startsWith('|') && line.includes(name));
+    // Not as a part of another name.
+    const whole = new RegExp(`(^|[ ,])${name}[ ,]`);
+    const named = list.filter((line) => line.startsWith('|') && whole.test(line));
     expect(named).toHaveLength(1);
     expect(named[0]).toContain(version);
     expect(plain(named[0] ?? '')).toContain(plain(license ?? ''));

@@ -49,6 +49,11 @@ export const SCOUT_CONTROLS: readonly Control[] = [
     (about): Control => ({ field: `${about}-note`, to: 'Ask the keeper', moves: 'ground-lines', way: 'changes', still: SKY }),
   ),
   { field: 'hazards-note', to: 'Slippery when wet', moves: 'hazards', way: 'changes', still: SKY },
+  { field: 'alignment-body', to: 'moon', isLook: true, moves: 'alignment-asked', way: 'changes', still: SKY },
+  { field: 'alignment-across', to: '20', isLook: true, moves: 'alignment-asked', way: 'changes', still: SKY },
+  { field: 'alignment-up', to: '10', isLook: true, moves: 'alignment-asked', way: 'changes', still: SKY },
+  { field: 'alignment-tolerance', to: '2', isLook: true, moves: 'alignment-asked', way: 'changes', still: SKY },
+  { field: 'alignment-from', to: '2027-06-01', isLook: true, moves: 'alignment-asked', way: 'changes', still: SKY },
   { field: 'condition', to: 'clear', moves: 'patch-ev', way: 'changes', still: [...CLOCKS, 'sun-now', 'camera-faces'] },
   { field: 'spot', to: 'karst', isLook: true, moves: 'spot-name', way: 'changes' },
 ];
@@ -63,6 +68,7 @@ export const ZONE_CONTROLS: readonly Control[] = [
 export const SCOUT_OTHERS = {
   zone: 'in a step of its own',
   minute: 'chooses the minute; keys, not a text',
+  'alignment-point': 'the two numbers beside it, by pointer and keys',
   'elevation-files': 'a file, in a journey of its own',
   'elevation-network': 'asks the network, in a journey of its own',
   'elevation-address': 'asks the network, in a journey of its own',
