@@ -4,7 +4,9 @@ import { kelvinFromMired, miredFromKelvin } from './mired.ts';
 
 /** Narrowed until the temperature is good to a thousandth of a mired. */
 const PRECISION_MIRED = 1e-3;
-const SECTIONS = 40;
+/** The whole locus is looked along finely first, so that the right bend is found; then only about it. */
+const SECTIONS_AT_FIRST = 40;
+const SECTIONS = 8;
 
 export type CorrelatedTemperature = {
   /** 1667 to 25 000; an end stands for everything beyond it. */
@@ -22,13 +24,19 @@ export function correlatedTemperature(chromaticity: Chromaticity): CorrelatedTem
   };
   let low = miredFromKelvin(LOCUS_MAX_KELVIN);
   let high = miredFromKelvin(LOCUS_MIN_KELVIN);
+  let sections = SECTIONS_AT_FIRST;
   while (high - low > PRECISION_MIRED) {
-    const step = (high - low) / SECTIONS;
-    const nearest = Array.from({ length: SECTIONS + 1 }, (_, index) => low + index * step).reduce(
-      (best, mired) => (distanceTo(mired) < distanceTo(best) ? mired : best),
-    );
+    const step = (high - low) / sections;
+    let [nearest, least] = [low, Infinity];
+    for (let index = 0; index <= sections; index += 1) {
+      const distance = distanceTo(low + index * step);
+      if (distance >= least) continue;
+      nearest = low + index * step;
+      least = distance;
+    }
     low = Math.max(low, nearest - step);
     high = Math.min(high, nearest + step);
+    sections = SECTIONS;
   }
   const mired = (low + high) / 2;
   const above = v > uvOf(whiteOfMired(mired)).v;

@@ -9,7 +9,7 @@ import { neutralOf, renderedLight, type WhiteBalance } from './white-balance.ts'
 export type SeenLight = {
   /** Positive is warmer. */
   readonly warmerMired: number;
-  /** Thousandths of CIE 1960 across the locus, the unit of the tint; positive is greener. */
+  /** Thousandths of CIE 1960 across the locus, the unit of the tint; positive is greener. Past its ends it says nothing. */
   readonly greener: number;
   /** Past an end of the locus: at least so much. */
   readonly isBeyondKelvin: boolean;
@@ -33,8 +33,8 @@ export function seenLight(light: Chromaticity, setting: WhiteBalance): SeenLight
   };
 }
 
-export const isNeutral = ({ warmerMired, greener }: SeenLight): boolean =>
-  Math.abs(warmerMired) < SEEN_MIRED && Math.abs(greener) < SEEN_GREEN;
+export const isNeutral = ({ warmerMired, greener, isBeyondKelvin }: SeenLight): boolean =>
+  !isBeyondKelvin && Math.abs(warmerMired) < SEEN_MIRED && Math.abs(greener) < SEEN_GREEN;
 
 /** The setting under which a light comes out neutral. */
 export function neutralSetting(light: Chromaticity): WhiteBalance {

@@ -1,6 +1,7 @@
 import { produce } from 'immer';
 
 import { colourPairs } from '../colour/colour-pairs.ts';
+import { kelvinFromMired, miredFromKelvin } from '../colour/mired.ts';
 import { shiftOfAll, throughFilter, type ColourShift } from '../colour/filtered-light.ts';
 import { neutralSetting, seenLight, type SeenLight } from '../colour/seen-light.ts';
 import type { WhiteBalance } from '../colour/white-balance.ts';
@@ -37,7 +38,8 @@ export type ColourChoice = {
 };
 
 export type ColourAsked = {
-  readonly asked: SetupCaseInput;
+  readonly asked: Pick<SetupCaseInput, 'shoot' | 'kit' | 'setupId'>;
+  /** The minute as it is seen now; its light is taken over. */
   readonly view: SetupView;
 };
 
@@ -55,8 +57,9 @@ export function gelChoices(
   if (camera === undefined || key === undefined) return [];
   const lens = stackShift(filtersNow(view, kit));
   return colourPairs({
-    flashKelvin: key.head.flashKelvin,
-    ambientKelvin: seenLights(view, kit).ambientKelvin,
+    // Both behind what colours the lens, so that the white balance is what the camera needs.
+    flashKelvin: behind(key.head.flashKelvin, lens),
+    ambientKelvin: behind(seenLights(view, kit).ambientKelvin, lens),
     bluerMired,
     gels: inOrder(kit.gels).map(([id, { miredShift, stops }]) => ({ id, miredShift, stops })),
     settable: camera,
@@ -85,9 +88,13 @@ export function gelChoices(
     });
 }
 
+/** By mired alone; below 0 mired it is no temperature, but sums still hold. */
+const behind = (kelvin: number, { miredShift }: ColourShift): number =>
+  kelvinFromMired(miredFromKelvin(kelvin) + miredShift);
+
 /** The skin is judged by both; so much green is seen as soon as ten mired. [lightingPractice] */
 const MIRED_PER_GREEN = 10 / 4;
-const off = ({ warmerMired, greener }: SeenLight): number =>
+const off = ({ warmerMired, greener }: Pick<SeenLight, 'warmerMired' | 'greener'>): number =>
   Math.hypot(warmerMired, MIRED_PER_GREEN * greener);
 
 /**
@@ -107,11 +114,7 @@ export function filterChoices({ asked, view }: ColourAsked): readonly ColourChoi
         kind === 'colour' && (miredShift !== 0 || greenStops !== 0),
     )
     .map(([filterId, filter]) => {
-      const skinWith = (gels: readonly Gel[]): SeenLight =>
-        seenLight(gelled(key.head.flashKelvin, [...gels, filter]), whiteBalance);
-      const best = taped(kit)
-        .map((gelIds) => ({ gelIds, skin: skinWith(gelsOf(kit, gelIds)) }))
-        .reduce((one, other) => (off(other.skin) < off(one.skin) - 1e-9 ? other : one));
+      const best = nearestToNeutral(kit, filter, key.head.flashKelvin, whiteBalance);
       return choiceOf(
         { asked, view },
         {
@@ -130,6 +133,41 @@ export function filterChoices({ asked, view }: ColourAsked): readonly ColourChoi
     });
 }
 
+type Taped = { readonly gelIds: readonly string[]; readonly skin: SeenLight };
+
+/** So many of the nearest by plain sums are looked at as colours. */
+const LOOKED_AT = 6;
+
+function nearestToNeutral(
+  kit: Kit,
+  filter: ColourShift,
+  flashKelvin: number,
+  setting: WhiteBalance,
+): Taped {
+  const flashMired = miredFromKelvin(flashKelvin);
+  const settingMired = miredFromKelvin(setting.kelvin);
+  const { greener } = seenLight(gelled(setting.kelvin, [{ miredShift: 0, greenStops: 1 }]), {
+    ...setting,
+    tint: 0,
+  });
+  return taped(kit)
+    .map((gelIds) => {
+      const shift = shiftOfAll([...gelsOf(kit, gelIds), filter]);
+      const roughly = off({
+        warmerMired: flashMired + shift.miredShift - settingMired,
+        greener: greener * shift.greenStops - setting.tint,
+      });
+      return { gelIds, shift, roughly };
+    })
+    .toSorted((one, other) => one.roughly - other.roughly)
+    .slice(0, LOOKED_AT)
+    .map(({ gelIds, shift }) => ({
+      gelIds,
+      skin: seenLight(gelled(flashKelvin, [shift]), setting),
+    }))
+    .reduce((one, other) => (off(other.skin) < off(one.skin) - 1e-9 ? other : one));
+}
+
 /** With the filters that are pinned; free ones give way, the colour filter takes stops of its own. */
 const pinnedWith = (
   { setup }: SetupView,
@@ -145,7 +183,7 @@ function choiceOf(
   found: Omit<ColourChoice, 'inHandStops' | 'works'>,
 ): ColourChoice {
   const shoot = produce(asked.shoot, (draft) => found.edit(draft));
-  const made = setupCase({ ...asked, shoot }, view.light);
+  const made = setupCase({ ...asked, shoot, instantMs: Number.NaN }, view.light);
   if (!made.ok || made.value.input === null) return { ...found, inHandStops: null, works: false };
   const { inHandStops, verdict } = judgeRecipe(made.value.input);
   return { ...found, inHandStops, works: verdict === 'works' };

@@ -9,9 +9,9 @@ import { orderTable, slotsFrom, type OrderTable } from './order-table.ts';
 export type CutMinute = {
   /** Up to this first frame it and all after it can still be done, one after the other. */
   readonly allUntilMs: number;
-  /** What goes first when its first frame comes later than that; itself where it is worth least. */
+  /** What goes first when its first frame comes later than that, or than `cutAfterMs`; in the order of the day. */
   readonly goesFirst: readonly string[];
-  /** With a first frame after this one it is cut itself: going on without it is worth more. */
+  /** With a first frame after this one it is cut itself: going on without it is worth more. May come before `allUntilMs`, where the next would only lose its good light. */
   readonly cutAfterMs: number;
 };
 
@@ -48,12 +48,13 @@ export function cutMinutes(
     const earliest = play.earliest[at] ?? -1;
     if (earliest < 0 || planned < earliest || planned > until) continue;
     const skip = (slot: number): number => withoutIt(table, chain.onward, { at, slot }).sum;
+    const last = table.to[at] ?? -1;
     let cutAfter = planned;
-    for (let slot = planned; slot <= (table.to[at] ?? -1); slot += 1)
-      if (keep(at, slot) >= skip(slot) - tieWidth) cutAfter = slot;
+    while (cutAfter < last && keep(at, cutAfter + 1) >= skip(cutAfter + 1) - tieWidth)
+      cutAfter += 1;
     cuts.set(setup.id, {
       allUntilMs: msOf(until),
-      goesFirst: droppedFrom(table, chain.onward, { at, slot: until + 1 }),
+      goesFirst: droppedFrom(table, chain.onward, { at, slot: Math.min(until, cutAfter) + 1 }),
       cutAfterMs: msOf(cutAfter),
     });
   }

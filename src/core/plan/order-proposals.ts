@@ -1,6 +1,7 @@
 import { mustHaves } from './order-aims.ts';
 import type { OrderQuestion } from './order-day.ts';
-import { orderFor, runOrder, type DayOrder } from './order.ts';
+import { part, runOrder } from './order-steps.ts';
+import { orderFor, type DayOrder } from './order.ts';
 
 export type ProposalKind =
   /** The most worth with the slack asked for. */
@@ -15,7 +16,8 @@ export type ProposalKind =
   | 'fewest-moves';
 
 export type OrderProposal = DayOrder & {
-  readonly kind: ProposalKind;
+  /** All that it answers: one order may be the best and have the fewest moves. */
+  readonly kinds: readonly ProposalKind[];
   /** Share by which every duration may be longer and its starts still hold. */
   readonly slackShare: number;
   /** Changes of spot. */
@@ -33,8 +35,7 @@ const SLACK_STEPS_A_WHOLE = 20;
 const MOST_SLACK_STEPS = 20;
 
 /**
- * Several orders of one day, the best first, those that would repeat an earlier one left out; each
- * with what it gives up against the one that is worth most.
+ * Several orders of one day, the best first, those with the same starts as one; each with what it gives up against the one that is worth most.
  */
 export const orderProposals = (
   question: OrderQuestion,
@@ -121,14 +122,14 @@ function compared(question: OrderQuestion, all: readonly Found[]): readonly Orde
     const earlier = proposals.get(starts);
     if (earlier !== undefined) {
       const share = Math.max(earlier.slackShare, slackShare);
-      proposals.set(starts, { ...earlier, slackShare: share });
+      proposals.set(starts, { ...earlier, kinds: [...earlier.kinds, kind], slackShare: share });
       continue;
     }
     const placed = new Set(found.order.map(({ id }) => id));
     const spots = found.order.map(({ id }) => spotOf.get(id));
     proposals.set(starts, {
       ...found,
-      kind,
+      kinds: [kind],
       slackShare,
       moves: spots.filter((spot, at) => at > 0 && spot !== spots[at - 1]).length,
       givesUp: {
@@ -138,15 +139,4 @@ function compared(question: OrderQuestion, all: readonly Found[]): readonly Orde
     });
   }
   return [...proposals.values()];
-}
-
-function* part<Answer>(
-  work: Generator<number, Answer>,
-  stretch: { readonly from: number; readonly to: number },
-): Generator<number, Answer> {
-  for (;;) {
-    const step = work.next();
-    if (step.done === true) return step.value;
-    yield stretch.from + (stretch.to - stretch.from) * step.value;
-  }
 }

@@ -3,13 +3,13 @@ import { seededDraws } from './order-draws.ts';
 import type { OrderPath, OrdersFound } from './order-path.ts';
 import type { OrderTable } from './order-table.ts';
 
-/** Steps of the innermost loops that one search may take, about a second's worth. */
+/** Steps of the innermost loops that one search may take, about half a second's worth. */
 const WORK = 400_000_000;
 const MOST_ROUNDS = 4000;
-const FEWEST_ROUNDS = 150;
-const ROUNDS_A_STEP = 8;
-/** Worse orders by up to this share of the best are followed at first, none in the end. */
-const FIRST_HEAT = 0.03;
+const FEWEST_ROUNDS = 80;
+const WORK_A_STEP = 3_000_000;
+/** Orders worse by about this share of all worth are followed at first, none in the end. */
+const FIRST_HEAT = 0.02;
 const SEED = 20_270_514;
 
 type Standing = { readonly sequence: Sequence; readonly sum: number };
@@ -18,47 +18,52 @@ type Standing = { readonly sequence: Sequence; readonly sum: number };
  * A good order of more setups than can be proven: the best part of a sequence and its starts are
  * exact; the sequence is improved by taking some setups out and putting each back where it fits
  * best, worse ones followed less and less. [schrimpf2000] Counted in rounds, not by the clock, and
- * drawn from a fixed seed: the same day gives the same order.
+ * drawn from a fixed seed: the same day gives the same order. It is at least as good as
+ * `wantedFirst`, a sequence of some of the setups.
  */
-export function* searchedOrders(table: OrderTable): Generator<number, OrdersFound> {
+export function* searchedOrders(
+  table: OrderTable,
+  wantedFirst: Sequence = [],
+): Generator<number, OrdersFound> {
   const chain = orderChain(table);
   const draw = seededDraws(SEED);
-  const rounds = Math.min(
-    MOST_ROUNDS,
-    Math.max(FEWEST_ROUNDS, Math.floor(WORK / (4 * table.count ** 2 * table.slots))),
-  );
-  let standing = bestOf(firstSequences(table).map((sequence) => stood(chain, sequence)));
+  const workARound = 4 * table.count ** 2 * table.slots;
+  const rounds = Math.min(MOST_ROUNDS, Math.max(FEWEST_ROUNDS, Math.floor(WORK / workARound)));
+  const roundsAStep = Math.ceil(WORK_A_STEP / workARound);
+  let standing: Standing = { sequence: [], sum: -Infinity };
+  for (const sequence of firstSequences(table, wantedFirst)) {
+    chain.readForward(sequence, 0);
+    const sum = chain.bestSum(sequence);
+    if (sum > standing.sum) standing = { sequence, sum };
+    yield 0;
+  }
   let best = standing;
   for (let round = 0; round < rounds; round += 1) {
     const tried = rebuilt(chain, standing.sequence, draw);
-    const heat = FIRST_HEAT * (1 - round / rounds) ** 2 * Math.abs(best.sum);
+    const heat = FIRST_HEAT * (1 - round / rounds) ** 2 * table.reach;
     if (tried.sum > standing.sum + heat * Math.log(Math.max(draw(), 1e-9))) standing = tried;
     if (tried.sum > best.sum + table.tieWidth) best = tried;
     if (round % Math.ceil(rounds / 8) === 0) standing = best;
-    if (round % ROUNDS_A_STEP === 0) yield (0.9 * round) / rounds;
+    if (round % roundsAStep === 0) yield (0.9 * round) / rounds;
   }
   best = yield* polished(table, chain, best);
-  yield 0.97;
-  return foundIn(table, chain, best);
+  return yield* foundIn(table, chain, best);
 }
 
-const stood = (chain: Chain, sequence: Sequence): Standing => {
-  chain.readForward(sequence, 0);
-  return { sequence, sum: chain.bestSum(sequence) };
-};
-
-const bestOf = (standings: readonly Standing[]): Standing =>
-  standings.reduce((most, one) => (one.sum > most.sum ? one : most));
-
-/** By the window that opens first, by the one that closes first, and by the best start. */
-function firstSequences({ count, slots, gain, from, to }: OrderTable): readonly Sequence[] {
+/** By the window that opens first, by the one that closes first, by the best start, and as given. */
+function firstSequences(
+  { count, slots, gain, from, to }: OrderTable,
+  wantedFirst: Sequence,
+): readonly Sequence[] {
   const bestSlots = Array.from({ length: count }, (_, setup) => {
     const gains = gain.subarray(setup * slots, (setup + 1) * slots);
     return gains.indexOf(gains.reduce((most, one) => Math.max(most, one), -Infinity));
   });
-  return [Array.from(from), Array.from(to), bestSlots].map((keys) =>
+  const sorted = [Array.from(from), Array.from(to), bestSlots].map((keys) =>
     Array.from(keys.keys()).toSorted((one, other) => (keys[one] ?? 0) - (keys[other] ?? 0)),
   );
+  const [byOpening = []] = sorted;
+  return [...sorted, [...wantedFirst, ...byOpening.filter((one) => !wantedFirst.includes(one))]];
 }
 
 /** Some setups taken out, neighbours or here and there, and put back one by one. */
@@ -114,21 +119,27 @@ function* polished(
 }
 
 /** The order itself, that with the earliest end, and the best one round each setup left out. */
-function foundIn(table: OrderTable, chain: Chain, { sequence }: Standing): OrdersFound {
-  const pathOf = (read: Sequence): OrderPath => {
-    chain.readForward(read, 0);
-    return chain.bestPath(read);
-  };
-  const path = pathOf(sequence);
+function* foundIn(
+  table: OrderTable,
+  chain: Chain,
+  { sequence }: Standing,
+): Generator<number, OrdersFound> {
+  chain.readForward(sequence, 0);
+  const path = chain.bestPath(sequence);
   const placed = new Set(path.map(({ setup }) => setup));
-  const withEach = Array.from({ length: table.count }, (_, setup): OrderPath | null => {
-    if (placed.has(setup)) return null;
+  const withEach: (OrderPath | null)[] = [];
+  for (let setup = 0; setup < table.count; setup += 1) {
+    yield 0.95 + (0.05 * setup) / table.count;
+    if (placed.has(setup)) {
+      withEach.push(null);
+      continue;
+    }
     const others = sequence.filter((one) => one !== setup);
     chain.readForward(others, 0);
     chain.readBackward(others, others.length - 1);
     const { at } = chain.bestInsertion(others, setup);
-    return pathThrough(table, others.toSpliced(at, 0, setup), setup);
-  });
+    withEach.push(pathThrough(table, others.toSpliced(at, 0, setup), setup));
+  }
   return { path, withEach };
 }
 

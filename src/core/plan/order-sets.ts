@@ -11,7 +11,7 @@ export type BestSums = {
   readonly ofSet: Float64Array;
 };
 
-const WORK_A_STEP = 300_000;
+const WORK_A_STEP = 1_000_000;
 
 /**
  * Dynamic programming over sets: what came before a set's last setup bears on the rest of the day

@@ -1,5 +1,6 @@
 import { START_STEP_MIN, type OrderQuestion, type OrderSetup } from './order-day.ts';
 import { dayMoves, type DayMoves } from './order-moves.ts';
+import { runOrder } from './order-steps.ts';
 
 /**
  * A day as numbers. Setups are counted from 0, starts by slots of five minutes from
@@ -19,6 +20,8 @@ export type OrderTable = {
   readonly next: Int16Array;
   /** What going from one setup to another costs beside its time. */
   readonly price: Float64Array;
+  /** Most that all setups together could bring, prizes not counted. */
+  readonly reach: number;
   /** First and last allowed slot of each setup; first > last: none. */
   readonly from: Int16Array;
   readonly to: Int16Array;
@@ -66,11 +69,18 @@ export const allowedSlots = (moves: DayMoves, setup: OrderSetup): readonly numbe
   );
 
 /** The day of those setups that can stand in it alone; the others are left out of the table. */
-export function orderTable(
+export const orderTable = (
   question: OrderQuestion,
   setups: readonly OrderSetup[],
   aim: OrderAim,
-): OrderTable {
+): OrderTable => runOrder(orderTableInSteps(question, setups, aim));
+
+/** The same, telling how far it is, 0 to 1. */
+export function* orderTableInSteps(
+  question: OrderQuestion,
+  setups: readonly OrderSetup[],
+  aim: OrderAim,
+): Generator<number, OrderTable> {
   const moves = dayMoves(question);
   const placeable = setups
     .map((setup) => ({ setup, allowed: allowedSlots(moves, setup) }))
@@ -96,7 +106,7 @@ export function orderTable(
       gain[at * slots + slot - firstSlot] =
         (plain[at]?.[which] ?? 0) + (aim.wanted.has(setup.id) ? prize : 0);
 
-  const between = startsBetween(
+  const between = yield* startsBetween(
     placeable.map(({ setup }) => setup),
     moves,
     { firstSlot, slots },
@@ -113,21 +123,23 @@ export function orderTable(
       const before = placeable[Math.floor(pair / count)]?.setup.spotId;
       return before === placeable[pair % count]?.setup.spotId ? 0 : movePrice;
     }),
+    reach,
     from: Int16Array.from(firsts, (slot) => slot - firstSlot),
     to: Int16Array.from(lasts, (slot) => slot - firstSlot),
     tieWidth: TIE_SHARE * (reach + count * (prize + movePrice)),
   };
 }
 
-function startsBetween(
+function* startsBetween(
   setups: readonly OrderSetup[],
   moves: DayMoves,
   { firstSlot, slots }: { readonly firstSlot: number; readonly slots: number },
-): Pick<OrderTable, 'latest' | 'next'> {
+): Generator<number, Pick<OrderTable, 'latest' | 'next'>> {
   const count = setups.length;
   const latest = new Int16Array(count * count * slots).fill(-1);
   const next = new Int16Array(count * count * slots).fill(slots);
-  for (const [one, before] of setups.entries())
+  for (const [one, before] of setups.entries()) {
+    yield one / count;
     for (const [other, setup] of setups.entries()) {
       const moveMin = one === other ? null : moves.moveMin(before, setup);
       if (moveMin === null) continue;
@@ -140,5 +152,6 @@ function startsBetween(
         if (slot === slots - 1) latest.fill(slot, row + Math.max(told, start), row + slots);
       }
     }
+  }
   return { latest, next };
 }

@@ -6,7 +6,8 @@ import { excludedAlone, leftOut, type LeftBecause } from './order-left.ts';
 import { dayMoves } from './order-moves.ts';
 import { leaveMinOf, worthOfPath } from './order-path.ts';
 import { searchedOrders } from './order-search.ts';
-import { orderTable, type OrderAim } from './order-table.ts';
+import { part, runOrder } from './order-steps.ts';
+import { orderTable, orderTableInSteps, type OrderAim, type OrderTable } from './order-table.ts';
 
 export type DayOrder = {
   /** First frames, in the order of the day. */
@@ -38,12 +39,9 @@ export const bestOrder = (question: OrderQuestion): DayOrder =>
 export const bestOrderInSteps = (question: OrderQuestion): Generator<number, DayOrder> =>
   orderFor(question, { wanted: mustHaves(question), fewestMoves: false });
 
-/** Runs work through to its answer. */
-export function runOrder<Answer>(work: Generator<number, Answer>): Answer {
-  let step = work.next();
-  while (step.done !== true) step = work.next();
-  return step.value;
-}
+/** How much of the whole the table is counted as. */
+const TABLE = { from: 0, to: 0.05 };
+const REST = { from: 0.05, to: 1 };
 
 /** The best order by an aim of one's own. */
 export function* orderFor(question: OrderQuestion, aim: OrderAim): Generator<number, DayOrder> {
@@ -59,9 +57,10 @@ export function* orderFor(question: OrderQuestion, aim: OrderAim): Generator<num
     };
   yield 0;
   const usable = question.setups.filter((setup) => setupFaults(setup).length === 0);
-  const table = orderTable(question, usable, aim);
+  const table = yield* part(orderTableInSteps(question, usable, aim), TABLE);
   const proven = isExact(table);
-  const found = yield* proven ? exactOrders(table) : searchedOrders(table);
+  const wanted = proven ? [] : yield* part(wantedSequence(question, table, aim), TABLE);
+  const found = yield* part(proven ? exactOrders(table) : searchedOrders(table, wanted), REST);
 
   const { path, withEach } = found;
   const slotOf = new Map(path.map(({ setup, slot }) => [table.setups[setup]?.id, slot]));
@@ -90,4 +89,20 @@ export function* orderFor(question: OrderQuestion, aim: OrderAim): Generator<num
     endMs: last === undefined ? null : question.startMs + MS_PER_MIN * leaveMinOf(table, last),
     faults,
   };
+}
+
+/** The exact order of the wanted setups alone, so that the search begins with all of them placed. */
+function* wantedSequence(
+  question: OrderQuestion,
+  table: OrderTable,
+  aim: OrderAim,
+): Generator<number, readonly number[]> {
+  const wanted = table.setups.filter(({ id }) => aim.wanted.has(id));
+  const alone = orderTable(question, wanted, aim);
+  if (!isExact(alone)) return [];
+  const { path } = yield* exactOrders(alone);
+  return path.flatMap(({ setup }) => {
+    const placed = alone.setups[setup];
+    return placed === undefined ? [] : [table.setups.indexOf(placed)];
+  });
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
+import { judgeRecipe } from '../../../src/core/strobe/judge-recipe.ts';
 import { alternatives, type Alternative } from '../../../src/core/plan/alternatives.ts';
 import { editSetup } from '../../../src/core/plan/edits.ts';
 import type { WorkingSetup } from '../../../src/core/plan/setup-view.ts';
@@ -98,3 +99,37 @@ test('each way works in one of these minutes at least', () => {
   ])
     expect(kinds).toContain(kind);
 });
+
+describe('a wall, and warm gels', () => {
+  const asked = demoMinute('cello', '20:40', 'broken-cloud', editSetup('cello', { holdStops: 0 }));
+  const ways = alternatives(asked);
+  const named = (kind: string) => defined(ways.find(({ way }) => way.kind === kind));
+
+  test('off a white wall the key costs one to three stops and a half of reach, and grows', () => {
+    const lost =
+      named('as-planned').view.input.lights.length > 0
+        ? reachOf(named('as-planned')) - reachOf(named('bounced-key'))
+        : NaN;
+    // Photography textbooks: the path, and one to two stops of scatter; 1.5 to 3.2 in worked corners.
+    // The planned octabox has already lost two of them.
+    expect(lost).toBeGreaterThan(0);
+    expect(lost).toBeLessThan(3.5);
+    const [planned, bounced] = ['as-planned', 'bounced-key'].map(
+      (kind) => defined(named(kind).view.sources[0]).output.sourceDiameterM,
+    );
+    expect(bounced).toBeGreaterThan(defined(planned));
+    expect(named('bounced-key').carry.more).toContain('a white panel, where there is no wall');
+  });
+
+  test('a full CTO costs what it takes and sets the camera to 2900 K', () => {
+    const warm = named('warm-gels');
+    // 1e6 / (1e6/5600 + 167).
+    expect(warm.view.setup.whiteBalanceKelvin).toBe(2900);
+    expect(reachOf(named('as-planned')) - reachOf(warm)).toBeCloseTo(1.09, 1);
+    expect(warm.carry.more).toEqual(['Full CTO, family A']);
+    expect(warm.carry.less).toEqual([]);
+  });
+});
+
+const reachOf = ({ view }: ReturnType<typeof alternatives>[number]): number =>
+  judgeRecipe(view.input).reachEv;

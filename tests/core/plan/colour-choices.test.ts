@@ -140,6 +140,20 @@ describe('gels that make the ambient bluer and leave the skin neutral', () => {
       expect(whiteBalance.kelvin).toBeGreaterThanOrEqual(4000);
   });
 
+  test('behind a blue filter the white balance is the filter’s too, and no more than the camera has', () => {
+    const minute = asked(editSetup('quartet', { pinnedFilterIds: { 'blue-80a': true } }));
+    const { maxKelvin } = defined(minute.kit.cameras.camera);
+    const choices = gelChoices(seen(minute), 131);
+    expect(choices.length).toBeGreaterThan(0);
+    for (const { whiteBalance, skin } of choices) {
+      expect(whiteBalance.kelvin).toBeLessThanOrEqual(maxKelvin);
+      expect(isNeutral(skin)).toBe(true);
+    }
+    // −131 and three quarters CTO: the flash is daylight again.
+    const best = defined(choices.find(({ gelIds }) => gelIds.join() === 'three-quarter'));
+    expect(Math.abs(best.whiteBalance.kelvin - 5500)).toBeLessThan(40);
+  });
+
   test('a setup without a key gets none', () => {
     const minute = asked(editLight('quartet', 'key', { role: 'background' }));
     expect(gelChoices(seen(minute), 80)).toEqual([]);

@@ -110,13 +110,11 @@ describe('a setup that the others leave no room for', () => {
 
   test('travel time is missing, both ways or the one that would be needed', () => {
     const setups = [
-      setup('one', { spotId: 'pier', weight: 2 }),
+      setup('one', { weight: 2, worth: throughout(0, 30) }),
       setup('other', { spotId: 'cliff', worth: throughout(120, 240) }),
     ];
     expect(said(day(setups), 'other')).toBe('travel time missing from the pier to the cliff.');
-    const oneWay = day([setup('one', { weight: 2, worth: throughout(0, 30) }), setups[1]!], {
-      travelMin: { cliff: { pier: 15 } },
-    });
+    const oneWay = day(setups, { travelMin: { cliff: { pier: 15 } } });
     expect(said(oneWay, 'other')).toBe('travel time missing from the pier to the cliff.');
     expect(bestOrder(oneWay).faults).toEqual([
       { kind: 'travel-one-way', fromSpotId: 'pier', toSpotId: 'cliff' },

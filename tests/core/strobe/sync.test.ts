@@ -98,6 +98,9 @@ describe('flash duration against the shutter', () => {
   });
 });
 
+const atSync = (flashDurationS: number): number =>
+  clippedStops({ shutterS: 1 / 250, flashDurationS });
+
 describe('flash duration by power', () => {
   const durationError = largestError('flash duration between its two ends', 'stop');
 
@@ -154,8 +157,6 @@ describe('flash duration by power', () => {
   test('at the sync limit a full-power tail of 1/200 s loses more than a very powerful head’s shutter spares', () => {
     // A forum thread on pulses and a practitioner's post on duration (2008): full-power tail about
     // 1/200 s, very powerful heads to 1/60 s.
-    const atSync = (flashDurationS: number): number =>
-      clippedStops({ shutterS: 1 / 250, flashDurationS });
     // −log2(1 − 10^(−0.8)) and −log2(1 − 10^(−0.24)).
     expect(atSync(1 / 200)).toBeCloseTo(0.249, 3);
     expect(atSync(1 / 60)).toBeCloseTo(1.237, 2);

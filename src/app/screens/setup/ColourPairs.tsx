@@ -1,3 +1,4 @@
+import './filters-and-colour.css';
 import { useDeferredValue, useMemo, useState, type ReactNode } from 'react';
 
 import { filterChoices, gelChoices, type ColourChoice } from '../../../core/plan/colour-choices.ts';
@@ -17,7 +18,7 @@ export function ColourPairs({ setupId, view }: ColourPairsProps): ReactNode {
   const [bluerMired, setBluerMired] = useState(ASKED_AT_FIRST_MIRED);
   const calm = useDeferredValue(view);
   const asked = useMemo(
-    () => ({ asked: { shoot, kit, setupId, instantMs: 0 }, view: calm }),
+    () => ({ asked: { shoot, kit, setupId }, view: calm }),
     [shoot, kit, setupId, calm],
   );
   const gels = useMemo(() => gelChoices(asked, bluerMired), [asked, bluerMired]);

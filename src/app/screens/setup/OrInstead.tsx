@@ -5,7 +5,8 @@ import type { SetupCaseInput } from '../../../core/plan/setup-case.ts';
 import { useEditShoot } from '../../state/documents.tsx';
 import type { Services } from '../../state/services.ts';
 import { inHandText } from '../../ui/figure-text.ts';
-import { sharpText, softnessText, sourceAngleDeg, wayText } from './alternative-text.ts';
+import { carryText, sharpText, wayText } from './alternative-text.ts';
+import { softnessText } from './light-words.ts';
 import { roundedPops } from '../../ui/timing-text.ts';
 import { problemText } from './problem-text.ts';
 import { powerText } from '../../ui/power-text.ts';
@@ -36,7 +37,7 @@ export function OrInstead({ asked }: { readonly asked: SetupCaseInput }): ReactN
   );
 }
 
-const HEADINGS = ['Way', 'Settings', 'Sharp', 'Power', 'Pops a charge', 'In hand', 'Key seen from the face', 'Take it']; // prettier-ignore
+const HEADINGS = ['Way', 'Settings', 'Sharp', 'Power', 'Pops a charge', 'In hand', 'At the bright end', 'Key seen from the face', 'Carry', 'Take it']; // prettier-ignore
 
 type WaysProps = {
   readonly ways: readonly Alternative[];
@@ -115,15 +116,12 @@ function Row({ alternative, asked, stale }: RowProps): ReactNode {
           ? inHandText(view.answer.value.recipe.inHandStops)
           : problemText(view, view.answer.problem).headline}
       </td>
-      <td data-label="Key seen from the face">
-        {key === undefined
-          ? '–'
-          : softnessText(
-              sourceAngleDeg({
-                sourceDiameterM: key.output.sourceDiameterM,
-                distanceM: key.light.distanceM,
-              }),
-            )}
+      <td data-label="At the bright end">
+        {working === null ? '–' : inHandText(working.brightEndInHandStops)}
+      </td>
+      <td data-label="Key seen from the face">{key === undefined ? '–' : softnessText(key)}</td>
+      <td data-label="Carry">
+        {way.kind === 'as-planned' ? 'as packed' : carryText(alternative.carry)}
       </td>
       <td>
         {way.kind === 'as-planned' ? null : (

@@ -1,3 +1,4 @@
+import './filters-and-colour.css';
 import type { ReactNode } from 'react';
 
 import type { Kit } from '../../../core/plan/kit.ts';

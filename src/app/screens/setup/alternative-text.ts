@@ -1,6 +1,5 @@
 import type { Alternative, OtherWay } from '../../../core/plan/alternatives.ts';
 import type { Kit } from '../../../core/plan/kit.ts';
-import { atanDeg } from '../../../core/units/angle.ts';
 import { metres } from '../../ui/figure-text.ts';
 
 /** What another way is called, and what it changes in the picture. */
@@ -28,6 +27,16 @@ export function wayText(
         name: `Key through ${kit.modifiers[way.modifierId]?.name ?? 'another modifier'}${way.diffuser ? ', diffuser on' : ''}`,
         changes: 'edge of the shadows and reach',
       };
+    case 'bounced-key':
+      return {
+        name: `Key off a white wall, ${Math.round(way.reflectance * 100)} % of the light`,
+        changes: 'soft and broad; the wall’s colour comes with it',
+      };
+    case 'warm-gels':
+      return {
+        name: `${kit.gels[way.gelId]?.name ?? 'Warm gel'} on every light, ${way.whiteBalanceKelvin} K`,
+        changes: 'skin as before, sky and ground turn blue',
+      };
   }
 }
 
@@ -38,15 +47,9 @@ export const sharpText = (sharp: Alternative['sharp']): string => {
   return `${metres(sharp.nearM).replace(' m', '')} to ${metres(sharp.farM)}`;
 };
 
-/** Angle under which the subject sees a light's face. */
-export const sourceAngleDeg = (source: {
-  readonly sourceDiameterM: number;
-  readonly distanceM: number;
-}): number => 2 * atanDeg(source.sourceDiameterM / 2 / source.distanceM);
-
-/** Bounds are common practice: a face half as wide as it is far (28°) counts as soft. */
-export function softnessText(angleDeg: number): string {
-  const word =
-    angleDeg < 6 ? 'hard' : angleDeg < 15 ? 'fairly hard' : angleDeg < 28 ? 'half soft' : angleDeg < 45 ? 'soft' : 'very soft'; // prettier-ignore
-  return `${Math.round(angleDeg)}°, ${word}`;
-}
+/** What comes along and what may stay. */
+export const carryText = ({ more, less }: Alternative['carry']): string =>
+  [
+    ...(more.length > 0 ? [`plus ${more.join(', ')}`] : []),
+    ...(less.length > 0 ? [`less ${less.join(', ')}`] : []),
+  ].join('; ') || 'the same';

@@ -11,7 +11,7 @@ export function whiteBalanceText({ kelvin, tint }: WhiteBalance): string {
   return `${Math.round(kelvin)} K, tint ${Math.abs(turned)} to ${turned > 0 ? 'magenta' : 'green'}`;
 }
 
-/** 'neutral', '134 mired bluer', '12 mired warmer and 7 greener' */
+/** 'neutral', '134 mired bluer', '12 mired warmer and 7 greener', 'more than 139 mired bluer' */
 export function seenText(seen: SeenLight): string {
   if (isNeutral(seen)) return 'neutral';
   const mired = Math.round(seen.warmerMired);
@@ -20,7 +20,9 @@ export function seenText(seen: SeenLight): string {
     mired === 0
       ? ''
       : `${seen.isBeyondKelvin ? 'more than ' : ''}${Math.abs(mired)} mired ${mired > 0 ? 'warmer' : 'bluer'}`,
-    Math.abs(green) < 2 ? '' : `${Math.abs(green)} ${green > 0 ? 'greener' : 'more magenta'}`,
+    Math.abs(green) < 2 || seen.isBeyondKelvin
+      ? ''
+      : `${Math.abs(green)} ${green > 0 ? 'greener' : 'more magenta'}`,
   ].filter((part) => part !== '');
   return parts.join(' and ');
 }

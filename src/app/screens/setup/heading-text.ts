@@ -1,5 +1,9 @@
 import type { SetupView } from '../../../core/plan/setup-view.ts';
-import { HOLD_REFERENCES, type HoldReference, type Setup } from '../../../core/plan/setup-schema.ts';
+import {
+  HOLD_REFERENCES,
+  type HoldReference,
+  type Setup,
+} from '../../../core/plan/setup-schema.ts';
 import { type Spot } from '../../../core/plan/shoot.ts';
 import { type ShootFraming } from '../../../core/plan/spot-schema.ts';
 import { clockTime } from '../../../core/units/civil-time.ts';

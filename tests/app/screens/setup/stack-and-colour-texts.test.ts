@@ -135,7 +135,9 @@ describe('words of colour', () => {
     expect(seen(-134)).toBe('134 mired bluer');
     expect(seen(21, 7)).toBe('21 mired warmer and 7 greener');
     expect(seen(0, -9)).toBe('9 more magenta');
-    expect(seen(-150, 0, true)).toBe('more than 150 mired bluer');
+    // Off the end of the locus its distance says nothing about green.
+    expect(seen(-150, -14, true)).toBe('more than 150 mired bluer');
+    expect(seen(-4, 0, true)).toBe('more than 4 mired bluer');
   });
 
   test('mired have words, bluer and warmer', () => {

@@ -1,21 +1,13 @@
 import { describe, expect, test } from 'vitest';
 
 import { headingText, holdText } from '../../../../src/app/screens/setup/heading-text.ts';
-import {
-  softnessText,
-  sourceAngleDeg,
-  sharpText,
-} from '../../../../src/app/screens/setup/alternative-text.ts';
+import { sharpText } from '../../../../src/app/screens/setup/alternative-text.ts';
 import { changeWords } from '../../../../src/app/screens/setup/change-words.ts';
 import { fixText } from '../../../../src/app/screens/setup/fix-text.ts';
 import { notesOf } from '../../../../src/app/screens/setup/notes.ts';
 import { patchText } from '../../../../src/app/screens/setup/patch-text.ts';
 import { gapText, problemText } from '../../../../src/app/screens/setup/problem-text.ts';
-import {
-  filterText,
-  meterText,
-  originText,
-} from '../../../../src/app/ui/recipe-text.ts';
+import { filterText, meterText, originText } from '../../../../src/app/ui/recipe-text.ts';
 import { powerText } from '../../../../src/app/ui/power-text.ts';
 import { underText } from '../../../../src/app/screens/setup/step-text.ts';
 import { demoKit } from '../../../../src/core/plan/demo-kit.ts';
@@ -250,12 +242,6 @@ describe('words of a recipe', () => {
 });
 
 describe('the size of a source', () => {
-  test('a face as wide as it is far fills 2 atan ½ = 53°', () => {
-    expect(sourceAngleDeg({ sourceDiameterM: 1, distanceM: 1 })).toBeCloseTo(53.13, 2);
-    expect(softnessText(53.13)).toBe('53°, very soft');
-    expect(softnessText(4)).toBe('4°, hard');
-  });
-
   test('sharp to infinity is said in words', () => {
     expect(sharpText({ nearM: 1.41, farM: Infinity })).toBe('1.41 m to infinity');
     expect(sharpText({ nearM: 3.05, farM: 16 })).toBe('3.05 to 16 m');
