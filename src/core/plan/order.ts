@@ -39,9 +39,10 @@ export const bestOrder = (question: OrderQuestion): DayOrder =>
 export const bestOrderInSteps = (question: OrderQuestion): Generator<number, DayOrder> =>
   orderFor(question, { wanted: mustHaves(question), fewestMoves: false });
 
-/** How much of the whole the table is counted as. */
-const TABLE = { from: 0, to: 0.05 };
-const REST = { from: 0.05, to: 1 };
+/** What each part of the work is counted as of the whole. */
+const TABLE = { from: 0, to: 0.03 };
+const WANTED = { from: 0.03, to: 0.08 };
+const REST = { from: 0.08, to: 1 };
 
 /** The best order by an aim of one's own. */
 export function* orderFor(question: OrderQuestion, aim: OrderAim): Generator<number, DayOrder> {
@@ -59,7 +60,7 @@ export function* orderFor(question: OrderQuestion, aim: OrderAim): Generator<num
   const usable = question.setups.filter((setup) => setupFaults(setup).length === 0);
   const table = yield* part(orderTableInSteps(question, usable, aim), TABLE);
   const proven = isExact(table);
-  const wanted = proven ? [] : yield* part(wantedSequence(question, table, aim), TABLE);
+  const wanted = proven ? [] : yield* part(wantedSequence(question, table, aim), WANTED);
   const found = yield* part(proven ? exactOrders(table) : searchedOrders(table, wanted), REST);
 
   const { path, withEach } = found;

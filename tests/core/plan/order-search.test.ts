@@ -59,18 +59,23 @@ describe('thirty setups in a day', () => {
     SLOW_MS,
   );
 
-  test(
-    'must-haves are all placed, though the rest is worth ten times as much',
-    () => {
-      const plain = thirty(5);
-      // Those that can all be had: the best order of five alone.
-      const five = plain.setups.slice(0, 5);
-      const placed = new Set(bestOrder({ ...plain, setups: five }).order.map(({ id }) => id));
-      const setups = plain.setups.map((one) =>
-        placed.has(one.id) ? { ...one, weight: 0.1, mustHave: true } : one,
+  test.each([1, 2, 3, 4])(
+    'planted day %i: ten must-haves that fit one way only are all placed, the rest worth a hundred times as much',
+    (seed) => {
+      const { question } = plantedDay(
+        { setups: 30, spots: 8, halfWidth: 60 },
+        seededRandom(40 + seed),
       );
-      const ids = bestOrder({ ...plain, setups }).order.map(({ id }) => id);
-      expect([...placed].filter((id) => !ids.includes(id))).toEqual([]);
+      const setups = question.setups.map((one, at) => {
+        if (at >= 10) return { ...one, weight: 100 * one.weight, shootMin: 3 * one.shootMin };
+        // Only its planted start, where its worth is 1, is left to it.
+        const worth = one.worth.map((here) => (here === 1 ? 1 : -Infinity));
+        return { ...one, worth, mustHave: true };
+      });
+      const { answer, steps } = runThrough(bestOrderInSteps({ ...question, setups }));
+      const placed = new Set(answer.order.map(({ id }) => id));
+      expect(setups.slice(0, 10).filter(({ id }) => !placed.has(id))).toEqual([]);
+      expect(steps.every((share, at) => share >= (steps[at - 1] ?? 0))).toBe(true);
     },
     SLOW_MS,
   );
