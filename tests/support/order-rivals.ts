@@ -17,9 +17,10 @@ const worthOf = (placed: readonly Placed[]): number =>
     0,
   );
 
+const opening = ({ worth }: OrderSetup): number => worth.findIndex((one) => one > -Infinity);
+
 /** Each setup by the opening of its window, at the first start that is allowed and in reach. */
 export function earliestWindowFirst(question: OrderQuestion): number {
-  const opening = ({ worth }: OrderSetup): number => worth.findIndex((one) => one > -Infinity);
   const placed: Placed[] = [];
   for (const setup of question.setups.toSorted((one, other) => opening(one) - opening(other))) {
     const last = placed.at(-1);

@@ -89,32 +89,31 @@ function dayFaults({ startMs, endMs, setups }: OrderQuestion): readonly OrderFau
   ].map((fault) => (typeof fault === 'string' ? { kind: 'same-id', id: fault } : fault));
 }
 
-function figureFaults(question: OrderQuestion): readonly OrderFault[] {
+type Figure = Extract<OrderFault, { readonly kind: 'figure-not-usable' }>;
+
+function figureFaults(question: OrderQuestion): readonly Figure[] {
   const { slackShare = 0, crewCarryKg = 1, walkInMin = {}, sharedKitMin = {} } = question;
-  const named = (field: 'walkInMin' | 'sharedKitMin', minutes: Readonly<Record<string, number>>) =>
-    Object.entries(minutes)
-      .filter(([, found]) => !isAmount(found))
-      .map(([name, found]) => ({ kind: 'figure-not-usable', field, name, found }) as const);
-  const single = (field: 'slackShare' | 'crewCarryKg', found: number) =>
-    ({ kind: 'figure-not-usable', field, name: null, found }) as const;
-  return [
-    ...(isAmount(slackShare) ? [] : [single('slackShare', slackShare)]),
-    ...(isAmount(crewCarryKg) && crewCarryKg > 0 ? [] : [single('crewCarryKg', crewCarryKg)]),
-    ...named('walkInMin', walkInMin),
-    ...named('sharedKitMin', sharedKitMin),
-    ...(question.breaks ?? []).flatMap(({ startMs, endMs }) =>
-      isAmount(endMs - startMs)
-        ? []
-        : [
-            {
-              kind: 'figure-not-usable',
-              field: 'breaks',
-              name: null,
-              found: (endMs - startMs) / MS_PER_MIN,
-            } as const,
-          ],
-    ),
+  const figure = (field: Figure['field'], found: number, name: string | null = null): Figure => ({
+    kind: 'figure-not-usable',
+    field,
+    name,
+    found,
+  });
+  const minutes = Object.entries({ walkInMin, sharedKitMin } as const).flatMap(([field, given]) =>
+    Object.entries(given).map(([name, found]) => figure(field as Figure['field'], found, name)),
+  );
+  const breaks = (question.breaks ?? []).map(({ startMs, endMs }) =>
+    figure('breaks', (endMs - startMs) / MS_PER_MIN),
+  );
+  const all = [
+    figure('slackShare', slackShare),
+    figure('crewCarryKg', crewCarryKg),
+    ...minutes,
+    ...breaks,
   ];
+  return all.filter(
+    ({ field, found }) => !isAmount(found) || (field === 'crewCarryKg' && found === 0),
+  );
 }
 
 /** The first figure of a setup that cannot be used; none where all can. */

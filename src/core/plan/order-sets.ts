@@ -62,7 +62,7 @@ function fillRow(
   const end = (to[last] ?? -1) + 1;
   out.fill(rest === 0 ? 0 : -Infinity);
   let sourceRow = rows[rest] ?? 0;
-  for (let before = 0; before < count && rest !== 0; before += 1) {
+  for (let before = 0; before < count; before += 1) {
     if (!hasMember(rest, before)) continue;
     const source = sourceRow * slots;
     sourceRow += 1;

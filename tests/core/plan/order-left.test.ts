@@ -71,14 +71,14 @@ describe('a setup that could not even be alone in the day', () => {
   });
 });
 
-describe('a setup that the others leave no room for', () => {
-  /** Both need the quarter hour at 100. */
-  const rivals = (more: Partial<OrderSetup> = {}): OrderQuestion =>
-    day([
-      setup('rich', { weight: 12, worth: throughout(100, 115) }),
-      setup('poor', { weight: 9, worth: throughout(100, 115), ...more }),
-    ]);
+/** Both need the quarter hour at 100. */
+const rivals = (more: Partial<OrderSetup> = {}): OrderQuestion =>
+  day([
+    setup('rich', { weight: 12, worth: throughout(100, 115) }),
+    setup('poor', { weight: 9, worth: throughout(100, 115), ...more }),
+  ]);
 
+describe('a setup that the others leave no room for', () => {
   test('is left for others worth more: 12 against 9, and 45 min too long to follow', () => {
     // Rich at 100 ends at 130, + 10 + 20 = 160; poor may start until 115.
     expect(whyLeft(rivals(), 'poor')).toEqual({

@@ -109,18 +109,18 @@ describe('counted backward from the first frame and on from it', () => {
   });
 });
 
-describe('when a first frame is late', () => {
-  const cutOf = (question: OrderQuestion): unknown => {
-    const cut = setupTimes(question, PLACED).find(({ id }) => id === 'pier')?.cut;
-    return (
-      cut && {
-        allUntil: inMinutes(cut.allUntilMs),
-        goesFirst: cut.goesFirst,
-        cutAfter: inMinutes(cut.cutAfterMs),
-      }
-    );
-  };
+const cutOf = (question: OrderQuestion): unknown => {
+  const cut = setupTimes(question, PLACED).find(({ id }) => id === 'pier')?.cut;
+  return (
+    cut && {
+      allUntil: inMinutes(cut.allUntilMs),
+      goesFirst: cut.goesFirst,
+      cutAfter: inMinutes(cut.cutAfterMs),
+    }
+  );
+};
 
+describe('when a first frame is late', () => {
   test('all stands up to the end of its own window, after which it goes itself', () => {
     // At 120 the cliff can still be had at 120 + 30 + 80 = 230, allowed until 300.
     expect(cutOf(twoSpots({ worth: throughout(0, 120) }))).toEqual({

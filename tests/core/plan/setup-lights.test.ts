@@ -102,7 +102,7 @@ describe('what a recipe is asked with', () => {
     },
   );
 
-  test('pins are handed on, pinned filters as what they take together', () => {
+  test('pins are handed on, pinned ND by itself and what a polariser takes from everything beside it', () => {
     const setup = setupWith((draft) => {
       Object.assign(draft, {
         pinnedShutterS: 1 / 125,
@@ -116,9 +116,11 @@ describe('what a recipe is asked with', () => {
       shutterS: 1 / 125,
       fNumber: 4,
       iso: 200,
-      ndStops: 3.5,
+      ndStops: 2,
       powerStops: [null, -3],
     });
+    expect(question(setup).otherFilterStops).toBe(1.5);
+    expect(question(setup).skyFilters).toEqual({ graduation: null, polariser: true });
     const bare = setupWith((draft) => void (draft.pinnedFilterIds = {}));
     expect(question(bare).pins).toEqual({ ndStops: 0, powerStops: [null, null] });
   });

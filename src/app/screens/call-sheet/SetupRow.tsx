@@ -2,12 +2,12 @@ import type { ReactNode } from 'react';
 
 import { formatAperture, formatMeterAperture } from '../../../core/exposure/aperture-scale.ts';
 import { formatIso } from '../../../core/exposure/iso-scale.ts';
-import { formatNd } from '../../../core/exposure/lens-filter.ts';
 import { formatShutter } from '../../../core/exposure/shutter-scale.ts';
 import type { setupView, SetupView } from '../../../core/plan/setup-view.ts';
 import type { Setup } from '../../../core/plan/setup-schema.ts';
 import type { Spot } from '../../../core/plan/shoot.ts';
 import { bearingText, metres, spreadText, tenths } from '../../ui/figure-text.ts';
+import { filterText } from '../../ui/recipe-text.ts';
 import { powerText } from '../../ui/power-text.ts';
 
 type SetupRowProps = {
@@ -71,11 +71,7 @@ function Settings({ view }: { readonly view: SetupView }): ReactNode {
           {formatShutter(recipe.shutterS, step)} {formatAperture(recipe.fNumber, step)}{' '}
           {formatIso(recipe.iso)}
         </strong>{' '}
-        {filters.length === 0
-          ? 'no filter'
-          : filters
-              .map((filter) => `${formatNd(filter.stops)}, ring ‘${filter.engraving}’`)
-              .join(' and ')}
+        {filters.length === 0 ? 'no filter' : filters.map(filterText).join(' and ')}
         {' · '}
         {tenths(recipe.inHandStops)} in hand, {tenths(brightEndInHandStops)} at the bright end (
         {spreadText(view.referenceSpreadStops)})
