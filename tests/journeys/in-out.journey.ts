@@ -81,10 +81,50 @@ test('last weekend’s photos and a waypoint file become spots, as one step that
   await page.locator('[data-open="photos"]').click();
   // 1/250 s at f/8, ISO 100: log2(64 · 250) = 13.97.
   await expect(page.locator('.photo-list')).toContainText('EV 14.0');
+  const [photo] = await Promise.all([
+    page.waitForEvent('download'),
+    page.locator('[data-save-photo]').click(),
+  ]);
+  const saved = await readFile(await photo.path());
+  expect(saved.includes('Exif'), 'a photo leaves without what the camera wrote').toBe(false);
+  expect(saved.subarray(0, 2).toString('hex'), 'as a JPEG').toBe('ffd8');
+
   await page.reload();
   await expect(spots(page), 'kept across a reload').toHaveCount(6);
   await page.locator('[data-undo]').click();
   await expect(spots(page), 'one step').toHaveCount(4);
+});
+
+test('a scouting photo is shown as the recipe’s settings would have taken it', async ({ page }) => {
+  await openScout(page);
+  await page.locator('[data-open="photos"]').click();
+  await page.locator('input[data-add-photos]').setInputFiles({
+    name: 'scout-07.jpg',
+    mimeType: 'image/jpeg',
+    buffer: await scoutingPhoto(page),
+  });
+  await expect(page.locator('.photo-list')).toContainText('EV 14.0');
+  await page.goto('./#/setup');
+  await field(page, 'setup').selectOption('quartet');
+  await field(page, 'frame-shown').selectOption({ index: 1 });
+  const shown = figure(page, 're-exposed');
+  // Taken at EV 14.0; the recipe's own exposure stands in its first step.
+  await expect(shown).toContainText('stops against the photo');
+  const canvas = page.locator('canvas[data-drawn]');
+  await expect(canvas).toBeVisible();
+  const blueOverRed = (): Promise<number> =>
+    canvas.evaluate((element) => {
+      const context = (element as HTMLCanvasElement).getContext('2d');
+      const [red = NaN, , blue = NaN] = context?.getImageData(20, 20, 1, 1).data ?? [];
+      return blue / red;
+    });
+  const before = await blueOverRed();
+  await page.locator('details').evaluateAll((all) => {
+    for (const details of all) (details as HTMLDetailsElement).open = true;
+  });
+  await field(page, 'white-balance-kelvin').fill('3200');
+  await field(page, 'white-balance-kelvin').press('Enter');
+  await expect.poll(blueOverRed).toBeGreaterThan(before * 1.2);
 });
 
 test('coordinates pasted on the map, whatever their notation, are looked at first', async ({

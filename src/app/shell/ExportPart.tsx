@@ -4,7 +4,7 @@ import { useKit, useShoot } from '../state/documents.tsx';
 import { useServices } from '../state/services.ts';
 import { contentsThatGoAlong, shootFileText, type SensitiveContent } from '../state/shoot-files.ts';
 import { say } from '../state/view.ts';
-import { saveTextFile } from '../ui/save-text-file.ts';
+import { saveTextFile } from '../ui/save-file.ts';
 
 /** The open shoot as a file, after a look at what goes along. */
 export function ExportPart(): ReactNode {

@@ -10,7 +10,7 @@ import { formatCoordinates } from '../../../../core/place/format-coordinates.ts'
 import { useShoot } from '../../../state/documents.tsx';
 import { SPOT_FORMATS, spotFileText, type SpotFormatId } from '../../../state/spot-export.ts';
 import { say } from '../../../state/view.ts';
-import { saveTextFile } from '../../../ui/save-text-file.ts';
+import { saveTextFile } from '../../../ui/save-file.ts';
 import { SelectField } from '../../../ui/SelectField.tsx';
 import { Switch } from '../../../ui/Switch.tsx';
 import { counted } from './brought-words.ts';

@@ -17,6 +17,7 @@ import { useServices } from '../../../state/services.ts';
 import { say } from '../../../state/view.ts';
 import { TextField } from '../../../ui/TextField.tsx';
 import { exposureText, settingsText, takenText, whereText } from './photo-lines.ts';
+import { SavePhoto } from './SavePhoto.tsx';
 import { Thumbnail } from './Thumbnail.tsx';
 
 type PhotoRowProps = {
@@ -63,6 +64,7 @@ export function PhotoRow({ spotId, spot, photoId, photo }: PhotoRowProps): React
             </button>
           )}
           <ReadingButton spotId={spotId} spot={spot} photoId={photoId} photo={photo} />
+          <SavePhoto photo={photo} />
           <button
             type="button"
             data-remove-photo
