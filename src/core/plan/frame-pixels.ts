@@ -27,7 +27,7 @@ export const encodingTable = (): Encoding => ({
 });
 
 export const byteOf = ({ bytes }: Encoding, linear: number): number =>
-  bytes[linear >= 1 ? TABLE_STEPS : linear <= 0 ? 0 : (linear * TABLE_STEPS + 0.5) | 0] ?? 0;
+  bytes[stepOf(linear * TABLE_STEPS)] ?? 0;
 
 /** Light that each row of pixels keeps behind a graduated filter, 0 to 1. */
 export type RowGains = Float32Array;
@@ -41,34 +41,46 @@ export function paintSky(
 ): void {
   const { widthPx, heightPx, rgba } = pixels;
   const { columns, rows, linearRgb } = lattice;
-  const row = new Float32Array(columns * 3);
+  const { bytes } = encoding;
+  const row = new Float32Array((columns + 1) * 3);
+  // Where each column of pixels lies between its nodes is the same in every row.
+  const nodes = Int32Array.from({ length: widthPx }, (_, x) =>
+    Math.min(columns - 2, Math.floor(alongOf(x, widthPx, columns))),
+  );
+  const shares = Float32Array.from(nodes, (node, x) => alongOf(x, widthPx, columns) - node);
   for (let y = 0; y < heightPx; y += 1) {
-    const down = ((y + 0.5) / heightPx) * (rows - 1);
+    const down = alongOf(y, heightPx, rows);
     const upper = Math.min(rows - 2, Math.floor(down));
-    const gain = gains[y] ?? 1;
-    for (let at = 0; at < row.length; at += 1) {
-      const above = linearRgb[upper * columns * 3 + at] ?? 0;
-      const below = linearRgb[(upper + 1) * columns * 3 + at] ?? 0;
-      row[at] = (above + (down - upper) * (below - above)) * gain;
+    const gain = (gains[y] ?? 1) * TABLE_STEPS;
+    const first = upper * columns * 3;
+    const second = first + columns * 3;
+    for (let at = 0; at < columns * 3; at += 1) {
+      const above = linearRgb[first + at] as number;
+      row[at] = (above + (down - upper) * ((linearRgb[second + at] as number) - above)) * gain;
     }
     let byte = y * widthPx * 4;
     for (let x = 0; x < widthPx; x += 1) {
-      const along = ((x + 0.5) / widthPx) * (columns - 1);
-      const left = Math.min(columns - 2, along | 0);
-      const share = along - left;
-      const from = left * 3;
-      for (let channel = 0; channel < 3; channel += 1) {
-        const one = row[from + channel] ?? 0;
-        rgba[byte + channel] = byteOf(
-          encoding,
-          one + share * ((row[from + 3 + channel] ?? 0) - one),
-        );
-      }
+      const from = (nodes[x] as number) * 3;
+      const share = shares[x] as number;
+      const red = row[from] as number;
+      const green = row[from + 1] as number;
+      const blue = row[from + 2] as number;
+      rgba[byte] = bytes[stepOf(red + share * ((row[from + 3] as number) - red))] as number;
+      rgba[byte + 1] = bytes[stepOf(green + share * ((row[from + 4] as number) - green))] as number;
+      rgba[byte + 2] = bytes[stepOf(blue + share * ((row[from + 5] as number) - blue))] as number;
       rgba[byte + 3] = 255;
       byte += 4;
     }
   }
 }
+
+/** Middle of a pixel counted in cells between nodes. */
+const alongOf = (pixel: number, pixels: number, nodes: number): number =>
+  ((pixel + 0.5) / pixels) * (nodes - 1);
+
+/** Place in the table of a value in steps of it. */
+const stepOf = (steps: number): number =>
+  steps >= TABLE_STEPS ? TABLE_STEPS : steps <= 0 ? 0 : (steps + 0.5) | 0;
 
 /** Puts a colour over part of a pixel: mixed as light, encoded again. */
 export function coverPixel(

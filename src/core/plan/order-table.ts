@@ -64,8 +64,8 @@ export function fitsDay(moves: DayMoves, setup: OrderSetup, slot: number): boole
 
 /** Every allowed slot of a setup, were it alone in the day. */
 export const allowedSlots = (moves: DayMoves, setup: OrderSetup): readonly number[] =>
-  setup.worth.flatMap((worth, slot) =>
-    worth > -Infinity && fitsDay(moves, setup, slot) ? [slot] : [],
+  Array.from(setup.worth.keys()).filter(
+    (slot) => plainGain(setup, slot) > -Infinity && fitsDay(moves, setup, slot),
   );
 
 /** The day of those setups that can stand in it alone; the others are left out of the table. */

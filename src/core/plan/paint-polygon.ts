@@ -16,17 +16,20 @@ export function paintPolygon(
 ): void {
   const { widthPx, heightPx } = pixels;
   const ys = corners.map(({ y }) => y);
+  const xs = corners.map(({ x }) => x);
+  const firstColumn = Math.max(0, Math.floor(Math.min(...xs)));
+  const lastColumn = Math.min(widthPx - 1, Math.floor(Math.max(...xs)));
   const firstRow = Math.max(0, Math.floor(Math.min(...ys)));
   const lastRow = Math.min(heightPx - 1, Math.floor(Math.max(...ys)));
   const covered = new Float32Array(widthPx + 1);
   for (let y = firstRow; y <= lastRow; y += 1) {
-    covered.fill(0);
+    covered.fill(0, firstColumn, lastColumn + 2);
     for (let line = 0; line < LINES_PER_PIXEL; line += 1)
       for (const [from, to] of spansAt(corners, y + (line + 0.5) / LINES_PER_PIXEL))
         addSpan(covered, Math.max(0, from), Math.min(widthPx, to));
     const gain = gains[y] ?? 1;
     const here = colour.map((value) => value * gain) as unknown as Triple;
-    for (let x = 0; x < widthPx; x += 1) {
+    for (let x = firstColumn; x <= lastColumn; x += 1) {
       const share = Math.min(1, (covered[x] ?? 0) / LINES_PER_PIXEL);
       if (share > 0) coverPixel(pixels, { x, y, share }, here, encoding);
     }
@@ -38,14 +41,14 @@ function spansAt(
   corners: readonly PixelPoint[],
   y: number,
 ): readonly (readonly [from: number, to: number])[] {
-  const crossings = corners
-    .flatMap((corner, index) => {
-      const next = corners[(index + 1) % corners.length];
-      if (next === undefined || corner.y <= y === next.y <= y) return [];
-      const x = corner.x + ((y - corner.y) / (next.y - corner.y)) * (next.x - corner.x);
-      return [{ x, turn: next.y > corner.y ? 1 : -1 }];
-    })
-    .toSorted((one, other) => one.x - other.x);
+  const crossings: { readonly x: number; readonly turn: 1 | -1 }[] = [];
+  for (const [index, corner] of corners.entries()) {
+    const next = corners[index + 1] ?? corners[0];
+    if (next === undefined || corner.y <= y === next.y <= y) continue;
+    const x = corner.x + ((y - corner.y) / (next.y - corner.y)) * (next.x - corner.x);
+    crossings.push({ x, turn: next.y > corner.y ? 1 : -1 });
+  }
+  crossings.sort((one, other) => one.x - other.x);
   const spans: [number, number][] = [];
   let winding = 0;
   let from = 0;

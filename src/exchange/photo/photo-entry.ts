@@ -24,7 +24,7 @@ export const photoEntry = (
   fNumber: facts.fNumber,
   shutterS: facts.shutterS,
   iso: facts.iso,
-  note: [...facts.notes, ...exposureNotes(facts)].join('\n'),
+  note: [...facts.notes, ...exposureNotes(facts), ...profileNotes(facts)].join('\n'),
 });
 
 /** The exposure of a photo with flash is no reading of the place. */
@@ -45,3 +45,11 @@ const exposureNotes = ({ flashFired, compensationStops }: PhotoFacts): readonly 
         ]),
   ];
 };
+
+/** The kept copy is sRGB; another profile was turned into it by the browser, if it knew it. */
+const profileNotes = ({ colourProfile }: PhotoFacts): readonly string[] =>
+  colourProfile === null || /srgb/i.test(colourProfile)
+    ? []
+    : [
+        `Colour profile “${colourProfile.slice(0, 60)}”: its colours are what this browser made of them.`,
+      ];

@@ -94,6 +94,19 @@ describe('a setup that the others leave no room for', () => {
     );
   });
 
+  test('is told by how much the gap that comes nearest is too short: 10 min', () => {
+    // One may start at 40, two at 150, three at 240: between their frames 80 and 60 min. In the
+    // first gap 20 min to build, 30 to shoot, 10 to strike and 20 to build again are 80, with the
+    // strike of one 90: 10 short; in the second 30 short; before the first 40, after the last 90.
+    const tight = (id: string, atMin: number): OrderSetup =>
+      setup(id, { weight: 9, worth: throughout(atMin, atMin) });
+    const question = day(
+      [tight('one', 40), tight('two', 150), tight('three', 240), setup('fourth')],
+      { endMs: minMs(280) },
+    );
+    expect(whyLeft(question, 'fourth')).toMatchObject({ shortByMin: 10 });
+  });
+
   test('is left for a must-have, whatever it is worth', () => {
     const question = rivals({ weight: 90 });
     const setups = question.setups.map((one) => ({ ...one, mustHave: one.id === 'rich' }));

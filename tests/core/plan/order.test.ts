@@ -193,6 +193,20 @@ describe('the day has ends', () => {
     expect(startsOf(question)).toEqual({ one: 75 });
   });
 
+  test('midnight is a minute like any other: of a window from 23:50 to 00:20 the best is its end', () => {
+    const tenAtNight = Date.UTC(2027, 4, 14, 22);
+    const stars = setup('stars', {
+      buildMin: 20,
+      worth: throughout(110, 140).map((worth, slot) => worth + slot / 100),
+    });
+    const { order } = bestOrder({
+      ...day(0, [stars]),
+      startMs: tenAtNight,
+      endMs: Date.UTC(2027, 4, 15, 2),
+    });
+    expect(order).toEqual([{ id: 'stars', startMs: Date.UTC(2027, 4, 15, 0, 20) }]);
+  });
+
   test('nobody shoots in a break', () => {
     const falling = throughout(0, 60).map((worth, slot) => worth - slot / 100);
     const question = day(100, [setup('one', { worth: falling })], {
