@@ -9,7 +9,7 @@ import { dayBoundsMs, dayOfYear } from '../../src/core/units/civil-time.ts';
 import { seededRandom, seededScene } from '../support/seeded-framings.ts';
 import type { Bench, Figure } from './bench.ts';
 
-const WARM_UP = 5;
+const WARM_UP = 15;
 const RUNS = 20;
 const STEPS = 144;
 const TARGET_MS = 15;

@@ -143,7 +143,7 @@ export const obstacle: fc.Arbitrary<ObstacleEntry> = record({
   name,
   kind: fc.constantFrom(...OBSTACLE_KINDS),
   closed: fc.boolean(),
-  outline: fc.array(corner, { minLength: 2, maxLength: 5 }) as fc.Arbitrary<[number, number][]>,
+  outline: fc.array<[number, number]>(corner, { minLength: 2, maxLength: 5 }),
   heightM: number(0.1, 1000),
   crownBaseM: number(0, 100),
   passesInLeaf: number(0, 1),

@@ -40,10 +40,11 @@ type Looking = {
 
 const PHOTO_NAME = /\.(jpe?g|heic|heif|webp|png|tiff?)$/i;
 
+const isPhoto = ({ name, type }: File): boolean =>
+  PHOTO_NAME.test(name) || type.startsWith('image/');
+
 /** Waypoint files and photos in any mixture. */
 export async function lookAtFiles(files: readonly File[], looking: Looking): Promise<BroughtIn> {
-  const isPhoto = ({ name, type }: File): boolean =>
-    PHOTO_NAME.test(name) || type.startsWith('image/');
   const pictures = files.filter(isPhoto);
   const others = files.filter((file) => !isPhoto(file));
   const readings: (readonly [name: string, reading: ReadWaypoints])[] = [];

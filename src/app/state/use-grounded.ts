@@ -28,13 +28,7 @@ export function useGrounded(shoot: Shoot | null): Shoot | null {
     if (shoot === null || !needed) return shoot;
     return ground?.(shoot) ?? (isOpen ? shoot : null);
   }, [shoot, needed, ground, isOpen]);
-  const shownId = grounded?.id ?? null;
-  useEffect(
-    function rememberOpen() {
-      setOpenId(shownId);
-    },
-    [shownId],
-  );
+  if (grounded !== null && grounded.id !== openId) setOpenId(grounded.id);
   return grounded;
 }
 

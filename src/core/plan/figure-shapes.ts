@@ -121,7 +121,7 @@ function bodyOf({ pose, faceHeightM }: LitFigure): Outline {
 }
 
 function halved(outline: Outline): Outline {
-  return [...outline.filter(([right]) => right >= -1e-9)];
+  return outline.filter(([right]) => right >= -1e-9);
 }
 
 function turned(outline: Outline, way: 1 | -1): Outline {

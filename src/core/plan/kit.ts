@@ -193,7 +193,6 @@ export type Filter = z.output<typeof FILTER>;
 export type Gel = z.output<typeof GEL>;
 export type Stand = z.output<typeof STAND>;
 export type Battery = z.output<typeof BATTERY>;
-export type FilterKind = (typeof FILTER_KINDS)[number];
 export type PowerScale = (typeof POWER_SCALES)[number];
 export type KitShelf =
   | 'cameras'

@@ -153,7 +153,6 @@ export const SPOT = z.object({
 
 export type ShootFraming = z.output<typeof SHOOT_FRAMING>;
 export type TerrainOfSpot = z.output<typeof TERRAIN>;
-export type Surface = z.output<typeof SURFACE>;
 export type Photo = z.output<typeof PHOTO>;
 export type Reading = z.output<typeof READING>;
 export type Permission = (typeof PERMISSIONS)[number];

@@ -44,7 +44,7 @@ export function combinedSkyline(sources: readonly SkylineSource[]): Skyline {
 
 /** Keeps every point that the line between the kept ones would miss. */
 function withoutStraightPoints(points: Skyline): Skyline {
-  const kept = [...points.slice(0, 1)];
+  const kept = points.slice(0, 1);
   let fromIndex = 0;
   for (let index = 1; index < points.length; index += 1) {
     const isLast = index === points.length - 1;

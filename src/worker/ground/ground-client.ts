@@ -71,7 +71,7 @@ export function groundClient(start: () => GroundPostbox): GroundClient {
         if (signal?.aborted === true) return settle(fail({ kind: 'cancelled' }));
         lastId += 1;
         const id = lastId;
-        open.set(id, { onProgress, settle: settle as Open['settle'] });
+        open.set(id, { onProgress, settle });
         started().postMessage({ id, kind, input });
         signal?.addEventListener('abort', () => {
           if (!open.delete(id)) return;

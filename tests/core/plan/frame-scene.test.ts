@@ -21,6 +21,14 @@ const greySkin = together(
   editLight('quartet', 'fill', { stops: -2 }),
 );
 
+/** The lit skin of one person under other settings. */
+const keyFace = (...edits: readonly Edit<Shoot>[]): readonly [number, number, number] => {
+  // A gel costs a stop: less is held.
+  const held = together(greySkin, editSetup('quartet', { holdStops: 0 }), ...edits);
+  const seen = viewOfMinute(demoMinute('quartet', '20:00', 'broken-cloud', held));
+  return frameScene(seen, working(seen), SIZE).figures[0]?.litSkin ?? [NaN, NaN, NaN];
+};
+
 describe('the setup as it will be painted', () => {
   const view = viewOfMinute(demoMinute('quartet', '20:00', 'broken-cloud', greySkin));
   const scene = frameScene(view, working(view), SIZE);
@@ -57,15 +65,9 @@ describe('the setup as it will be painted', () => {
 
   test('a tungsten white balance turns the same face blue, a CTO on the key brings it back', () => {
     const tungsten = editSetup('quartet', { whiteBalanceKelvin: 2900 });
-    const face = (...edits: readonly Edit<Shoot>[]): readonly [number, number, number] => {
-      // A gel costs a stop: less is held.
-      const held = together(greySkin, editSetup('quartet', { holdStops: 0 }), ...edits);
-      const seen = viewOfMinute(demoMinute('quartet', '20:00', 'broken-cloud', held));
-      return frameScene(seen, working(seen), SIZE).figures[0]?.litSkin ?? [NaN, NaN, NaN];
-    };
-    const [red, , blue] = face(tungsten);
+    const [red, , blue] = keyFace(tungsten);
     expect(blue).toBeGreaterThan(1.5 * red);
-    const gelled = face(
+    const gelled = keyFace(
       tungsten,
       editLight('quartet', 'key', { gelId: 'cto-full' }),
       editLight('quartet', 'fill', { gelId: 'cto-full' }),

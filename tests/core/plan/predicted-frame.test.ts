@@ -147,13 +147,19 @@ const decoded = (byte: number): number => {
   return v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;
 };
 
+const pixelAt = (
+  { rgba, widthPx }: ReturnType<typeof predictedFrame>,
+  x: number,
+  y: number,
+): readonly number[] => Array.from(rgba.slice(4 * (y * widthPx + x), 4 * (y * widthPx + x) + 3));
+
+const middle = (frame: ReturnType<typeof predictedFrame>, y = 60): readonly number[] =>
+  pixelAt(frame, 150, y);
+const lightOf = (frame: ReturnType<typeof predictedFrame>, y = 60): number =>
+  decoded(middle(frame, y)[1] ?? NaN);
+
 describe('settings and filters', () => {
   const sun = sunAt(25, 120);
-  const middle = (frame: ReturnType<typeof predictedFrame>, y = 60): readonly number[] => [
-    ...frame.rgba.slice(4 * (y * 300 + 150), 4 * (y * 300 + 150) + 3),
-  ];
-  const lightOf = (frame: ReturnType<typeof predictedFrame>, y = 60): number =>
-    decoded(middle(frame, y)[1] ?? NaN);
 
   test('a stop more of exposure doubles the light of a pixel', () => {
     const [dark, bright] = [14, 13].map((cameraEv) =>
@@ -212,7 +218,7 @@ describe('settings and filters', () => {
       const place = projection(framing).toPicture({ azimuthDeg: 300, altitudeDeg: 10 });
       const x = Math.floor((0.5 + (place?.xFraction ?? NaN)) * 300);
       const y = Math.floor((0.5 - (place?.yFraction ?? NaN)) * 200);
-      return [...predictedFrame(asked).rgba.slice(4 * (y * 300 + x), 4 * (y * 300 + x) + 3)];
+      return pixelAt(predictedFrame(asked), x, y);
     };
     expect(shown(2)).toEqual([255, 255, 255]);
     expect(shown(14)[0]).toBeLessThan(100);

@@ -66,10 +66,10 @@ describe('marks on the tone scale', () => {
   });
 });
 
-describe('skins, shirt, ground and the sun on an edge', () => {
-  const minute = (clock: string, condition: 'clear' | 'broken-cloud' = 'clear') =>
-    viewOfMinute(demoMinute('quartet', clock, condition));
+const minute = (clock: string, condition: 'clear' | 'broken-cloud' = 'clear') =>
+  viewOfMinute(demoMinute('quartet', clock, condition));
 
+describe('skins, shirt, ground and the sun on an edge', () => {
   test('a white shirt of 85 % under the key lies 2.2 stops over the card: under the clipping point', () => {
     const marks = toneMarks(minute('20:00', 'broken-cloud'));
     // log2(0.85 / 0.18).

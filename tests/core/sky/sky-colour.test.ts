@@ -79,9 +79,10 @@ describe('the sky of a condition', () => {
   });
 
   test('with the sun below half a degree the colours of half a degree stay', () => {
-    const at = (apparentAltitudeDeg: number): unknown =>
-      skyColour('clear', { azimuthDeg: 270, apparentAltitudeDeg })(away);
-    expect(at(-5)).toEqual(at(0.5));
-    expect(at(3)).not.toEqual(at(0.5));
+    const [down, half, up] = [-5, 0.5, 3].map((apparentAltitudeDeg) =>
+      skyColour('clear', { azimuthDeg: 270, apparentAltitudeDeg })(away),
+    );
+    expect(down).toEqual(half);
+    expect(up).not.toEqual(half);
   });
 });

@@ -10,15 +10,15 @@ const quietly = {
   letMessagesIn: (): Promise<void> => Promise.resolve(),
 };
 
-describe('long work tells how far it is and hears a cancellation between its steps', () => {
-  function* counting(steps: number, done: number[]): Generator<number, string> {
-    for (let step = 1; step <= steps; step += 1) {
-      done.push(step);
-      yield step / steps;
-    }
-    return 'counted';
+function* counting(steps: number, done: number[]): Generator<number, string> {
+  for (let step = 1; step <= steps; step += 1) {
+    done.push(step);
+    yield step / steps;
   }
+  return 'counted';
+}
 
+describe('long work tells how far it is and hears a cancellation between its steps', () => {
   test('each step is told, and the answer comes last', async () => {
     const shares: number[] = [];
     const run = await runGroundJob(counting(4, []), {

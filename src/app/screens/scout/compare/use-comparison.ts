@@ -11,30 +11,38 @@ import { useServices } from '../../../state/services.ts';
 import { sunDay } from '../sun-day.ts';
 import { comparisonRow, type ComparisonRow } from './comparison-row.ts';
 
-/** With the setup of each spot, or with the lights of one setup carried to every spot. */
-export type ComparedLights = 'own' | string;
+/** 'own': with the setup of each spot; else the id of the setup whose lights are carried to every spot. */
+export type ComparedLights = string;
+
+type Inputs = ReturnType<typeof comparedInputs>;
+type Found = { readonly inputs: Inputs; readonly days: ReadonlyMap<string, HoldDay> };
+
+const NONE_YET: Found['days'] = new Map();
 
 /** One row for each spot; figures of the light come in as the worker finds them. */
 export function useComparison(lights: ComparedLights): readonly ComparisonRow[] {
   const shoot = useShoot();
   const kit = useKit();
   const { compute } = useServices();
-  const [days, setDays] = useState<ReadonlyMap<string, HoldDay>>(new Map());
+  const [found, setFound] = useState<Found | null>(null);
   const inputs = useMemo(() => comparedInputs(shoot, kit, lights), [shoot, kit, lights]);
   const suns = useMemo(
     () => new Map(inOrder(shoot.spots).map(([id, spot]) => [id, sunDay(spot, shoot.date)])),
     [shoot.spots, shoot.date],
   );
+  const days = found?.inputs === inputs ? found.days : NONE_YET;
   useEffect(
     function askForDays() {
       let current = true;
-      setDays(new Map());
       for (const [spotId, input] of inputs)
         void compute
           .request(`compare ${spotId}`, { kind: 'hold-day', input })
           .then((day) => {
             if (!current || day === null) return;
-            setDays((before) => new Map(before).set(spotId, day));
+            setFound((before) => ({
+              inputs,
+              days: new Map(before?.inputs === inputs ? before.days : []).set(spotId, day),
+            }));
           })
           .catch((error: unknown) => console.error(error));
       return () => {

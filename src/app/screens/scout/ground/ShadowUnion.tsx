@@ -1,7 +1,7 @@
 import { useEffect, useState, type ReactNode } from 'react';
 
 import { sunPosition } from '../../../../core/sun-moon/sun-position.ts';
-import { clockTime, formatDate } from '../../../../core/units/civil-time.ts';
+import { clockTime } from '../../../../core/units/civil-time.ts';
 import { useServices } from '../../../state/services.ts';
 import { saveTextFile } from '../../../ui/save-file.ts';
 import { areaText } from './area-text.ts';

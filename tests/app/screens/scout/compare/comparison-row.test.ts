@@ -46,6 +46,15 @@ const window = (fromMin: number, toMin: number): ComparedDay['windows'][number] 
   endedBy: null,
 });
 
+const windowText = (found: Parameters<typeof comparisonRow>[3]): string =>
+  comparisonRow('pier', pier(), sun, found).cells.window.text;
+
+const row = (
+  name: string,
+  fields: Partial<Spot>,
+  found: ComparedDay,
+): ReturnType<typeof comparisonRow> => comparisonRow(name, pier({ name, ...fields }), sun, found);
+
 describe('a spot as a row', () => {
   test('the sky is its mean inside the window only, with its spread', () => {
     const { cells } = comparisonRow('pier', pier(), sun, day([window(5, 25)]));
@@ -61,9 +70,7 @@ describe('a spot as a row', () => {
   });
 
   test('no window, no setup and no answer yet are told apart', () => {
-    const text = (found: Parameters<typeof comparisonRow>[3]): string =>
-      comparisonRow('pier', pier(), sun, found).cells.window.text;
-    expect([day([]), 'no-lights' as const, null].map(text)).toEqual([
+    expect([day([]), 'no-lights' as const, null].map(windowText)).toEqual([
       'at no minute',
       'no setup here',
       '…',
@@ -72,11 +79,6 @@ describe('a spot as a row', () => {
 });
 
 describe('sorted by a column', () => {
-  const row = (
-    name: string,
-    fields: Partial<Spot>,
-    found: ComparedDay,
-  ): ReturnType<typeof comparisonRow> => comparisonRow(name, pier({ name, ...fields }), sun, found);
   const rows = [
     row(
       'far',
