@@ -24,7 +24,11 @@ const mcCamyKelvin = ({ x, y }: Chromaticity): number => {
 const gel = (miredShift: number, greenStops = 0) => ({ miredShift, greenStops });
 
 describe('gels on a flash', () => {
-  const error = largestError('a gelled flash against McCamy’s formula', 'mired');
+  const error = largestError('a gelled flash against McCamy’s formula', 'mired', {
+    quantity: 'colour of a gelled flash',
+    method: 'mired shifts on the white locus',
+    comparedWith: 'McCamy 1992',
+  });
 
   // Two makers' lists, printed to the kelvin: 5500 K flash behind each.
   test.each([

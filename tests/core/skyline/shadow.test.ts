@@ -43,7 +43,11 @@ const farthest = (
 };
 
 describe('a shadow is as long as the height times the cotangent of the sun’s altitude', () => {
-  const error = largestError('length of a shadow', '%');
+  const error = largestError('length of a shadow', '%', {
+    quantity: 'shadows on level ground',
+    method: 'outlines swept away from the sun',
+    comparedWith: 'height times the cotangent of the altitude',
+  });
   // Cotangents from a table of tangents; the last four rows are the shadow of a person of 1.8 m,
   // common practice.
   test.each([

@@ -7,7 +7,11 @@ import {
 } from '../../../src/core/skyline/terrain-drop.ts';
 import { largestError } from '../../support/largest-error.ts';
 
-const drop = largestError('drop of the ground by curvature and refraction', 'm');
+const drop = largestError('drop of the ground by curvature and refraction', 'm', {
+  quantity: 'skyline of the terrain',
+  method: 'curvature less refraction, coefficient 0.13',
+  comparedWith: 'table of drops, 1 to 100 km, two decimals',
+});
 const dip = largestError('dip of the horizon', '′');
 const ridge = largestError('altitude of a ridge 1000 m above the eye', '°');
 

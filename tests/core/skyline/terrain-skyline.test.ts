@@ -52,7 +52,11 @@ describe('level ground shows its horizon at the dip', () => {
 });
 
 describe('a single mountain stands at its altitude', () => {
-  const record = largestError('altitude of a summit 1000 m above the eye, 10 to 50 km', '°');
+  const record = largestError('altitude of a summit 1000 m above the eye, 10 to 50 km', '°', {
+    quantity: 'skyline of the terrain',
+    method: 'rays read where they cross the raster',
+    comparedWith: 'published altitudes of a summit at 10, 20 and 50 km',
+  });
 
   // atan((Δz − (1 − k)d²/2R)/d), eye 500 m, summit 1500 m; 2.8624° at 20 km without curvature.
   test.each([
@@ -156,7 +160,11 @@ describe('a cone and a wall are seen as geometry has them', () => {
 });
 
 describe('a ray more or less, and where the tiles are cut, changes nothing', () => {
-  const rays = largestError('32 rays a degree against 128', '°');
+  const rays = largestError('32 rays a degree against 128', '°', {
+    quantity: 'skyline of the terrain',
+    method: 'rays read where they cross the raster',
+    comparedWith: 'the same with four times the rays',
+  });
 
   test.each([
     { roughness: 0.42, chanceM: 0 },
