@@ -68,15 +68,15 @@ test('a file that cannot be a shoot gets a sentence, and the open shoot stays wh
       await expect(refused).toContainText(`${file} was not imported`);
       await expect(refused).toContainText(says);
     });
-  await test.step('a file of 50 MB is refused by its size', async () => {
+  await test.step('a file of 70 MB is refused by its size', async () => {
     await input.evaluate((element: HTMLInputElement) => {
       const files = new DataTransfer();
-      files.items.add(new File([new Uint8Array(50_000_000)], 'large.json'));
+      files.items.add(new File([new Uint8Array(70_000_000)], 'large.json'));
       element.files = files.files;
       element.dispatchEvent(new Event('change', { bubbles: true }));
     });
     await expect(refused).toContainText('large.json was not imported');
-    await expect(refused).toContainText('50');
+    await expect(refused).toContainText('70');
   });
   await test.step('the shoot is as it was, also after a reload', async () => {
     await page.getByRole('button', { name: 'Close' }).click();

@@ -17,7 +17,9 @@ const openTab = async (databaseName: string): Promise<Tab> => {
   frames.add(frame);
   const script = defined(frame.contentDocument).createElement('script');
   script.type = 'module';
+  // The test runner wraps imports made later; in a frame nobody does.
   script.textContent = `
+    window.__vitest_browser_runner__ = { wrapDynamicImport: (load) => load() };
     window.opened = import(${JSON.stringify(new URL('/tests/support/tab-page.ts', location.href).href)})
       .then(({ openPage }) => openPage(${JSON.stringify(databaseName)}));`;
   frame.contentDocument?.body.append(script);
