@@ -105,6 +105,8 @@ test('what cannot be is named beside its field with what was found and expected,
   await page.goto('./#/scout');
   await expect(page.locator('[data-first-figures="drawn"]')).toBeVisible();
   await openAll(page);
+  // Fetched after the first figures.
+  await expect(page.locator('[data-figure="compass-bearing"]')).toBeVisible();
   const scoutBefore = await allFigures(page);
   await refuseAll(page, SCOUT);
 
