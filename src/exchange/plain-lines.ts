@@ -4,7 +4,7 @@
  */
 export const plainLines = (text: string): string =>
   text
-    .replace(/\r\n?|[\u000B\u000C\u0085\u2028\u2029]/g, '\n')
+    .replace(/\r\n?|[\v\f\u0085\u2028\u2029]/g, '\n')
     .replace(/(?![\n\t])[\p{Cc}\p{Cs}\uFFFE\uFFFF\uFEFF\u202A-\u202E\u2066-\u2069]/gu, '');
 
 /** The same in one line, without white space at its ends. */

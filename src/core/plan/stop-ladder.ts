@@ -20,6 +20,8 @@ export const STOP_ORDERS = {
 
 export type StopOrder = keyof typeof STOP_ORDERS;
 
+export const DEFAULT_STOP_ORDER: StopOrder = 'aperture-first';
+
 /** Where the four dials stand, stops of their own scale. */
 export type DialStops = Readonly<Record<LadderDial, number>>;
 

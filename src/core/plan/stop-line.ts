@@ -9,7 +9,6 @@ import { fail, ok, type Result } from '../units/result.ts';
 import {
   dialStopsOf,
   dialValues,
-  followedByHeads,
   rung,
   type DialStops,
   type LadderDial,
@@ -113,11 +112,7 @@ export function stopLine(line: {
 type Landed = { readonly recipe: Recipe; readonly forward: RecipeCheck };
 
 /** Heads stay untouched while only the shutter is turned and all still lands. */
-function settle(
-  input: RecipeInput,
-  step: Rung,
-  before: Recipe,
-): Result<Landed, UnfixedProblem> {
+function settle(input: RecipeInput, step: Rung, before: Recipe): Result<Landed, UnfixedProblem> {
   const { dials } = step;
   const pins = {
     ...input.pins,
@@ -128,7 +123,9 @@ function settle(
     ndUpToStops: undefined,
   };
   const untouched = before.lights.map(({ powerStops }) => powerStops);
-  const tries = onlyShutter(dials, before) ? [untouched, input.pins?.powerStops] : [input.pins?.powerStops];
+  const tries = onlyShutter(dials, before)
+    ? [untouched, input.pins?.powerStops]
+    : [input.pins?.powerStops];
   let problem: UnfixedProblem = NOTHING_LANDS;
   for (const powerStops of tries) {
     const answer = attemptRecipe({ ...input, pins: { ...pins, powerStops } });
@@ -176,10 +173,22 @@ function headLimit({ kind, lights }: UnfixedProblem): StopLimit | null {
 /** Of the dials that had to be passed over; a bare lens has no ND that could come off. */
 const dialLimits = ({ pins }: RecipeInput, { spent, dials }: Rung): readonly StopLimit[] =>
   spent.flatMap((dial): StopLimit[] => {
-    const pin = { nd: pins?.ndStops, aperture: pins?.fNumber, shutter: pins?.shutterS, iso: pins?.iso };
+    const pin = {
+      nd: pins?.ndStops,
+      aperture: pins?.fNumber,
+      shutter: pins?.shutterS,
+      iso: pins?.iso,
+    };
     if (pin[dial] !== undefined) return [{ kind: 'dial-pinned', dial }];
     return dial === 'nd' && dials.nd === 0 ? [] : [{ kind: 'dial-at-end', dial }];
   });
+
+const shown = ({ ndStops, fNumber, shutterS, iso }: Recipe): Record<LadderDial, number> => ({
+  nd: ndStops,
+  aperture: fNumber,
+  shutter: shutterS,
+  iso,
+});
 
 function settingOf(
   before: Recipe,
@@ -188,12 +197,6 @@ function settingOf(
   solvedAnew: boolean,
 ): StopSetting {
   const [stood, stands] = [dialStopsOf(before), dialStopsOf(recipe)];
-  const shown = ({ ndStops, fNumber, shutterS, iso }: Recipe): Record<LadderDial, number> => ({
-    nd: ndStops,
-    aperture: fNumber,
-    shutter: shutterS,
-    iso,
-  });
   return {
     recipe,
     forward,

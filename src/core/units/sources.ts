@@ -94,4 +94,6 @@ export const SOURCES = {
     'G. Schrimpf, J. Schneider, H. Stamm-Wilbrandt, G. Dueck, Record breaking optimization results using the ruin and recreate principle, J. Comput. Phys. 159 (2000) 139–171. doi:10.1006/jcph.1999.6413',
   numericalRecipes1992:
     'W. H. Press, S. A. Teukolsky, W. T. Vetterling, B. P. Flannery, Numerical Recipes in C, 2nd ed., Cambridge University Press, 1992, section 7.1.',
+  roofTuebingen:
+    'LightLogR project (MIT licence), example data: one-minute horizontal illuminance on a roof, Tübingen, 28 August to 4 September 2023.',
 } as const satisfies Record<string, string>;

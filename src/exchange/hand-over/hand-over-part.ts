@@ -27,7 +27,7 @@ export const CHECK_DIGITS = 16;
 const MAX_CHARACTERS = 64_000;
 
 const VERSION = 1;
-const FIELD = /(?:^|[#&])p=([^&#]*)/;
+const FIELD = /(?:^|[#&])p=([^&#\s]*)/;
 
 /** Whether an address or its fragment brings a shoot along. */
 export const bringsHandOver = (address: string): boolean => FIELD.test(address);
@@ -36,14 +36,14 @@ export const bringsHandOver = (address: string): boolean => FIELD.test(address);
 export const partFragment = ({ number, of, payload, check }: HandOverPart): string =>
   `#p=${VERSION}.${number}-${of}.${payload}.${check}`;
 
-/** Reads a part from an address or fragment of unknown origin, broken into lines or not. */
+/** Reads a part from an address or fragment of unknown origin, alone or within a message. */
 export function readPart(address: string): Result<HandOverPart, HandOverProblem> {
   if (address.length > MAX_CHARACTERS)
     return handOverProblem(
       'too-large',
       `The link has ${count(address.length)} characters; expected at most ${count(MAX_CHARACTERS)}. Ask for the shoot file instead.`,
     );
-  const written = FIELD.exec(address.replace(/\s+/g, ''))?.[1];
+  const written = FIELD.exec(address.trim())?.[1];
   if (written === undefined)
     return handOverProblem(
       'no-hand-over',

@@ -7,8 +7,8 @@ import { handOverProblem, type HandOverProblem } from './hand-over-problem.ts';
 import { MAX_HANDED_BYTES, noHash, sizeText } from './pack-hand-over.ts';
 
 /**
- * The text of the shoot file that links brought along, in any order, repeated or not; held to its
- * hash, but not yet read: it is of unknown origin, as any file.
+ * The text of the shoot file that links brought along, in any order; of a part that comes again the
+ * last is taken. It is held to its hash, but not yet read: it is of unknown origin, as any file.
  */
 export async function readHandOver(
   addresses: readonly string[],
@@ -57,7 +57,6 @@ function joinedParts(
         'of-several',
         'These codes are of different shoots, or of one that was changed in between. Read all codes of one hand-over.',
       );
-    if ((payloads.get(part.number) ?? part.payload) !== part.payload) return damaged();
     payloads.set(part.number, part.payload);
   }
   const numbers = Array.from({ length: of }, (_, at) => at + 1);
